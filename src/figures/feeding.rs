@@ -1,0 +1,258 @@
+//! Feeding: the table by stage of a species, and an animal's own stage and next meal.
+
+use jiff::civil::Date;
+
+use crate::model::species::Stage;
+use crate::model::{Animal, Species};
+
+use super::calendar::{days_after, days_between};
+use super::working::{Ends, Why, Working, both, ends, number};
+
+/// How a stage of life is fed.
+#[derive(Debug, Clone, PartialEq)]
+pub struct StageFeeding {
+    /// The stage's name.
+    pub stage: String,
+    /// From meal to meal, days.
+    pub interval_days: Option<Ends>,
+    /// What a meal is.
+    pub meal: Option<String>,
+    /// The mass of a meal, g.
+    pub mass_g: Option<Ends>,
+    /// Meals in a year.
+    pub meals_per_year: Option<Ends>,
+    /// How they were worked out.
+    pub working: Working,
+}
+
+/// The days of a year.
+const YEAR_DAYS: f64 = 365.25;
+
+/// Works out the feeding table of a species, from hatchling to old age.
+///
+/// Intervals in days, masses in grams. A meal's mass is as stated; where the rule is a share of the animal's own mass it is
+/// that share of the lightest and the heaviest that the stage allows. Meals per year are 365.25 days over the interval.
+pub fn table(species: &Species, why: &mut Why) -> Vec<StageFeeding> {
+    if species.feeding.is_empty() {
+        why.insert("feeding".to_owned(), "no feeding stages are given".to_owned());
+    }
+    let birth_g = species.size.birth_mass.as_ref().and_then(|cited| cited.value.low());
+    let mut from_g = birth_g.map(|mass| mass.grams());
+    let adult_g = [&species.size.mass, &species.size.mass_female, &species.size.mass_male]
+        .into_iter()
+        .flatten()
+        .filter_map(|cited| cited.value.high())
+        .map(|mass| mass.grams())
+        .fold(None, |most: Option<f64>, mass| Some(most.map_or(mass, |most| most.max(mass))));
+    let mut rows = Vec::new();
+    for (number, stage) in species.feeding.iter().enumerate() {
+        let is_last = number + 1 == species.feeding.len();
+        let until_g =
+            stage.until_mass.map(|mass| mass.grams()).or(if is_last { adult_g } else { None });
+        rows.push(of_stage(stage, from_g, until_g));
+        from_g = stage
+            .until_mass
+            .map(|mass| mass.grams())
+            .or(from_g.filter(|_| stage.until_mass.is_some()));
+    }
+    rows
+}
+
+fn of_stage(stage: &Stage, from_g: Option<f64>, until_g: Option<f64>) -> StageFeeding {
+    let mut working = Working::new(
+        format!("Feeding, {}", stage.name),
+        "meals in a year = 365.25 days / interval; meal = share × the animal's own mass",
+        "definition; the interval and the share are the species'",
+    );
+    let interval_days = stage.every.as_ref().map(|cited| ends(&cited.value));
+    let meals_per_year = interval_days
+        .map(|(low, high)| (high.map(|days| YEAR_DAYS / days), low.map(|days| YEAR_DAYS / days)));
+    if let (Some((Some(low), Some(high))), Some((Some(fewest), Some(most)))) =
+        (interval_days, meals_per_year)
+    {
+        working.step(format!(
+            "365.25 / {} = {}; 365.25 / {} = {}",
+            number(high, 2),
+            number(fewest, 1),
+            number(low, 2),
+            number(most, 1)
+        ));
+    }
+    let share = stage.share.as_ref().and_then(|cited| both(ends(&cited.value)));
+    let stated = stage.mass.as_ref().map(|cited| ends(&cited.value));
+    let by_share = match (share, from_g, until_g) {
+        (Some((low, high)), Some(from_g), Some(until_g)) => {
+            let mass_g = (from_g * low / 100.0, until_g * high / 100.0);
+            working.step(format!(
+                "{} % of {} g = {} g; {} % of {} g = {} g",
+                number(low, 1),
+                number(from_g, 1),
+                number(mass_g.0, 1),
+                number(high, 1),
+                number(until_g, 1),
+                number(mass_g.1, 1)
+            ));
+            Some((Some(mass_g.0), Some(mass_g.1)))
+        }
+        _ => None,
+    };
+    let (stage, meal) = (stage.name.clone(), stage.meal.clone());
+    StageFeeding {
+        stage,
+        interval_days,
+        meal,
+        mass_g: stated.or(by_share),
+        meals_per_year,
+        working,
+    }
+}
+
+/// An animal's own feeding.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct AnimalFeeding {
+    /// Its stage of life, by its place in the species' table.
+    pub stage: Option<usize>,
+    /// The stage's name.
+    pub stage_name: Option<String>,
+    /// What a meal is.
+    pub meal: Option<String>,
+    /// The mass of a meal, g.
+    pub mass_g: Option<Ends>,
+    /// From meal to meal, days.
+    pub interval_days: Option<Ends>,
+    /// The day it last ate.
+    pub last_eaten: Option<Date>,
+    /// Days since it last ate.
+    pub days_since: Option<i32>,
+    /// The next meal is due from this day.
+    pub next_due: Option<Date>,
+    /// It is overdue after this day.
+    pub due_until: Option<Date>,
+    /// How they were worked out.
+    pub working: Working,
+}
+
+/// What is known of an animal's body on a day.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Body {
+    /// Its age in days.
+    pub age_days: Option<f64>,
+    /// Its last measured length by the species' own measure, cm.
+    pub length_cm: Option<f64>,
+    /// Its last weight, g.
+    pub mass_g: Option<f64>,
+}
+
+/// Gathers what the log knows of an animal's body up to a day.
+pub fn body(animal: &Animal, as_of: Date) -> Body {
+    let known = |date: &Date| *date <= as_of;
+    Body {
+        age_days: animal
+            .hatched
+            .map(|(date, ..)| f64::from(days_between(date, as_of)))
+            .filter(|days| *days >= 0.0),
+        length_cm: animal.lengths().rfind(|(date, _)| known(date)).map(|(_, length)| length.cm()),
+        mass_g: animal.weights().rfind(|(date, _)| known(date)).map(|(_, mass)| mass.grams()),
+    }
+}
+
+/// Tells which stage of life an animal is in: the first whose bounds of age, length or mass it has not reached.
+///
+/// A stage ends at the first of its bounds that is reached. Where nothing that the bounds ask for is known, the last stage
+/// is taken and said to be assumed: most animals of unknown age are grown.
+pub fn stage_of(species: &Species, body: &Body) -> Option<(usize, Option<&'static str>)> {
+    let stages = &species.feeding;
+    let last = stages.len().checked_sub(1)?;
+    let mut judged = false;
+    for (number, stage) in stages.iter().enumerate() {
+        let bounds = [
+            stage.until_age.map(|age| age.days()).zip(body.age_days),
+            stage.until_length.map(|length| length.cm()).zip(body.length_cm),
+            stage.until_mass.map(|mass| mass.grams()).zip(body.mass_g),
+        ];
+        let known: Vec<(f64, f64)> = bounds.into_iter().flatten().collect();
+        judged |= !known.is_empty();
+        if !known.is_empty() && known.iter().all(|(until, now)| now < until) {
+            return Some((number, None));
+        }
+    }
+    let unsure = "neither its age, its length nor its weight is known; the last stage is assumed";
+    Some((last, if judged || last == 0 { None } else { Some(unsure) }))
+}
+
+/// Works out an animal's stage, meal and next due day from its body and its log.
+///
+/// The keeper's own practice wins over the species' table, a weighed share over a stated mass. The next meal is due from
+/// the last day on which food was offered plus the shortest interval; a refused meal is offered again at the next turn.
+pub fn of_animal(
+    animal: &Animal,
+    species: &Species,
+    body: &Body,
+    as_of: Date,
+    why: &mut Why,
+) -> AnimalFeeding {
+    let mut working = Working::new(
+        "Next meal",
+        "due = the last day food was offered + the interval; meal = share × the last weight",
+        "definition; interval and share are the keeper's practice or the species'",
+    );
+    let Some((place, unsure)) = stage_of(species, body) else {
+        why.insert("feeding.stage".to_owned(), "the species gives no feeding stages".to_owned());
+        return AnimalFeeding { working, ..AnimalFeeding::default() };
+    };
+    let stage = &species.feeding[place];
+    if let Some(unsure) = unsure {
+        working.assume(unsure);
+    }
+    let practice = animal.feeding.as_ref();
+    let own_interval = practice.and_then(|practice| practice.every).map(|(range, _)| ends(&range));
+    let interval_days = own_interval.or(stage.every.as_ref().map(|cited| ends(&cited.value)));
+    let own_mass = practice.and_then(|practice| practice.mass).map(|(range, _)| ends(&range));
+    let share = stage.share.as_ref().and_then(|cited| both(ends(&cited.value)));
+    let by_share = share.zip(body.mass_g).map(|((low, high), mass_g)| {
+        working.step(format!(
+            "{}–{} % of {} g = {}–{} g",
+            number(low, 1),
+            number(high, 1),
+            number(mass_g, 1),
+            number(mass_g * low / 100.0, 1),
+            number(mass_g * high / 100.0, 1)
+        ));
+        (Some(mass_g * low / 100.0), Some(mass_g * high / 100.0))
+    });
+    let mass_g = own_mass.or(by_share).or(stage.mass.as_ref().map(|cited| ends(&cited.value)));
+    if mass_g.is_none() {
+        why.insert(
+            "feeding.mass_g".to_owned(),
+            "no mass, and no share with a weight, is given for a meal".to_owned(),
+        );
+    }
+    let last_offered = animal.meals().map(|(date, ..)| date).filter(|date| *date <= as_of).max();
+    let last_eaten = animal.last_eaten().filter(|date| *date <= as_of);
+    let due = |days: Option<f64>| days_after(last_offered?, days?);
+    let (shortest, longest) = interval_days.unwrap_or((None, None));
+    let next_due = due(shortest.or(longest));
+    let due_until = due(longest.or(shortest));
+    match (last_offered, next_due) {
+        (Some(last), Some(next)) => working.step(format!(
+            "{last} + {} days = {next}",
+            number(shortest.or(longest).unwrap_or(0.0), 1)
+        )),
+        (None, _) => {
+            drop(why.insert("feeding.next_due".to_owned(), "the log holds no meal".to_owned()))
+        }
+        _ => drop(why.insert("feeding.next_due".to_owned(), "no interval is given".to_owned())),
+    }
+    AnimalFeeding {
+        stage: Some(place),
+        stage_name: Some(stage.name.clone()),
+        meal: practice.and_then(|practice| practice.meal.clone()).or(stage.meal.clone()),
+        mass_g,
+        interval_days,
+        last_eaten,
+        days_since: last_eaten.map(|date| days_between(date, as_of)),
+        next_due,
+        due_until,
+        working,
+    }
+}

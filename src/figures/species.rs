@@ -1,0 +1,60 @@
+//! Everything that is worked out for a species.
+
+use jiff::civil::Date;
+
+use crate::model::{Model, Species};
+
+use super::feeding::{self, StageFeeding};
+use super::gradient::{self, Gradient};
+use super::humidity::{self, HumidityFigures};
+use super::light::{self, LightFigures};
+use super::space::{self, Need};
+use super::working::{Ends, Why, ends};
+
+/// The derived figures of a species.
+#[derive(Debug, Clone, PartialEq)]
+pub struct SpeciesFigures {
+    /// The thermal gradient.
+    pub gradient: Gradient,
+    /// The humidity and its ceiling at each zone.
+    pub humidity: HumidityFigures,
+    /// The least enclosure for grown animals, by standard.
+    pub enclosure: Vec<Need>,
+    /// Feeding by stage.
+    pub feeding: Vec<StageFeeding>,
+    /// Light.
+    pub light: LightFigures,
+    /// The years of keeping it.
+    pub years: Option<Ends>,
+    /// Why a figure is absent.
+    pub why: Why,
+}
+
+/// Works out everything for a species.
+pub fn species(model: &Model, species: &Species, as_of: Date) -> SpeciesFigures {
+    let mut why = Why::new();
+    let gradient = gradient::gradient(&species.temperature, &mut why);
+    let humidity = humidity::of_species(&species.humidity, &gradient, &mut why);
+    let enclosure = space::of_species(model, species);
+    if enclosure.is_empty() {
+        why.insert(
+            "enclosure".to_owned(),
+            "no standard in force has a rule for this species".to_owned(),
+        );
+    }
+    for need in &enclosure {
+        if let Err(reason) = &need.least {
+            why.insert(format!("enclosure.{}.{}", need.standard, need.for_whom), reason.clone());
+        }
+    }
+    let feeding = feeding::table(species, &mut why);
+    let light = light::light(species, as_of, &mut why);
+    let years = species.years.as_ref().map(|cited| {
+        let (low, high) = ends(&cited.value);
+        (low.map(|days| days / 365.25), high.map(|days| days / 365.25))
+    });
+    if years.is_none() {
+        why.insert("commitment.years".to_owned(), "no span of life is given".to_owned());
+    }
+    SpeciesFigures { gradient, humidity, enclosure, feeding, light, years, why }
+}

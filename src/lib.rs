@@ -1,0 +1,26 @@
+//! wardsheet compiles care data into care sheets.
+//!
+//! The modules stand in reading order, and data flows down the list: files are read ([`source`]), typed ([`parse`] into
+//! [`model`]), worked out ([`figures`]) and checked ([`proof`]). Two pure things stand under all of them: measured things
+//! ([`quantity`]) and what is wrong ([`finding`]).
+//!
+//! ```text
+//! read    (a site's folder)     -> Sources               disk in
+//! parse   (&Sources)            -> (Model, findings)     never fails, reports everything
+//! figures (&Model, today)       -> Figures               pure
+//! proof   (&Model, &Figures)    -> findings              pure; any error stops here
+//! ```
+
+pub mod quantity;
+
+pub mod finding;
+
+pub mod source;
+
+pub mod model;
+
+pub mod parse;
+
+pub mod figures;
+
+pub mod proof;

@@ -1,0 +1,3 @@
+//! The `wardsheet` command.
+
+fn main() {}

@@ -1,0 +1,94 @@
+//! TOML, CSV and Markdown into the model, field by field, every fault reported.
+//!
+//! Parsing never fails: a record with a fault is left out or kept without the faulty field, and the rest goes on.
+
+pub mod codes;
+
+mod animal;
+mod bibliography;
+mod figure;
+mod housing;
+mod log;
+mod site;
+mod species;
+mod standard;
+mod table;
+mod words;
+
+use crate::finding::{Finding, Place};
+use crate::model::Model;
+use crate::source::{Role, SourceFile, Sources};
+
+pub use site::libraries;
+pub use words::is_safe_address;
+
+/// Reads every text into the model; where several layers hold a name, the nearest is used.
+pub fn parse(sources: &Sources) -> (Model, Vec<Finding>) {
+    let mut model = Model::default();
+    let mut findings = Vec::new();
+
+    if let Some(file) = present(sources.named(Role::Site, "wardsheet"), &mut findings) {
+        model.site = gather(&mut findings, site::site(file));
+    }
+    if let Some(file) = present(sources.named(Role::Private, "private"), &mut findings) {
+        model.private = gather(&mut findings, site::private(file));
+    }
+    // Far layers first, so that a nearer entry of the same key takes the place of a farther one.
+    let mut bibliographies: Vec<&SourceFile> = sources.of(Role::Bibliography).collect();
+    bibliographies.sort_by_key(|file| std::cmp::Reverse(file.layer));
+    for file in bibliographies {
+        model.sources.extend(gather(&mut findings, bibliography::bibliography(file)));
+    }
+    for (name, file) in sources.nearest(Role::Standard) {
+        let Some(file) = present(Some(file), &mut findings) else { continue };
+        if let Some(standard) = gather(&mut findings, standard::standard(name, file)) {
+            model.standards.insert(name.to_owned(), standard);
+        }
+    }
+    for (name, file) in sources.nearest(Role::Species) {
+        let Some(file) = present(Some(file), &mut findings) else { continue };
+        if let Some(mut read) = gather(&mut findings, species::species(file)) {
+            read.words = sources
+                .named(Role::Words, name)
+                .map(|file| gather(&mut findings, words::words(file)));
+            model.species.insert(name.to_owned(), read);
+        }
+    }
+    for (name, file) in sources.nearest(Role::Animal) {
+        let Some(file) = present(Some(file), &mut findings) else { continue };
+        if let Some(mut animal) = gather(&mut findings, animal::animal(file)) {
+            if let Some(file) = sources.named(Role::Log, name) {
+                animal.log = gather(&mut findings, log::log(file));
+            }
+            model.animals.insert(name.to_owned(), animal);
+        }
+    }
+    for (name, file) in sources.nearest(Role::Page) {
+        if name.is_empty() {
+            continue; // A place in the folder that could not be read stands in for a file.
+        }
+        model.pages.insert(name.to_owned(), gather(&mut findings, words::page(name, file)));
+    }
+    (model, findings)
+}
+
+fn gather<T>(findings: &mut Vec<Finding>, (made, found): (T, Vec<Finding>)) -> T {
+    findings.extend(found);
+    made
+}
+
+/// Passes a file on unless it is empty, which is reported.
+fn present<'a>(
+    file: Option<&'a SourceFile>,
+    findings: &mut Vec<Finding>,
+) -> Option<&'a SourceFile> {
+    let file = file?;
+    if file.text.trim().is_empty() && !matches!(file.role, Role::Private | Role::Site) {
+        let message = format!("{} `{}` has nothing in it", file.role.noun(), file.name);
+        let finding =
+            Finding::new(&crate::source::codes::FILE_EMPTY, Place::start_of(file.id), message);
+        findings.push(finding.help("fill the file in or remove it"));
+        return None;
+    }
+    Some(file)
+}

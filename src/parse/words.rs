@@ -1,0 +1,85 @@
+//! Markdown words: what would run in a reader's browser is reported here and never rendered.
+
+use pulldown_cmark::{Event, Parser, Tag, TagEnd};
+
+use crate::finding::{Finding, Place};
+use crate::model::Page;
+use crate::model::species::Words;
+use crate::source::SourceFile;
+
+use super::codes;
+
+pub(super) fn words(file: &SourceFile) -> (Words, Vec<Finding>) {
+    let mut findings = Vec::new();
+    for (event, span) in Parser::new(&file.text).into_offset_iter() {
+        let place = Place::new(file.id, span);
+        match event {
+            // A comment shows nothing and runs nothing: a club may keep notes to itself in one.
+            Event::Html(html) | Event::InlineHtml(html)
+                if !html.trim_start().starts_with("<!--") =>
+            {
+                let message = "HTML in the words is left out of the page";
+                findings.push(
+                    Finding::new(&codes::WORDS_HTML, place, message).help("write it in Markdown"),
+                );
+            }
+            Event::Start(Tag::Link { dest_url, .. } | Tag::Image { dest_url, .. })
+                if !is_safe_address(&dest_url) =>
+            {
+                let message = format!(
+                    "the address `{dest_url}` would run in a reader's browser and is left out"
+                );
+                findings.push(
+                    Finding::new(&codes::WORDS_HTML, place, message)
+                        .help("link to a page: https://…"),
+                );
+            }
+            _ => {}
+        }
+    }
+    (Words { file: file.id, text: file.text.clone() }, findings)
+}
+
+/// Tells whether an address only leads somewhere: a web page, a mail address, a place on this site.
+///
+/// Anything else with a scheme (`javascript:`, `data:` …) could run in the reader's browser.
+///
+/// # Examples
+/// ```
+/// use wardsheet::parse::is_safe_address;
+/// assert!(is_safe_address("https://example.org/") && is_safe_address("../boa/") && is_safe_address("#heat"));
+/// assert!(!is_safe_address("JavaScript:alert(1)") && !is_safe_address(" java\tscript:x") && !is_safe_address("data:text/html,x"));
+/// ```
+pub fn is_safe_address(address: &str) -> bool {
+    // Browsers skip white space and control characters inside a scheme.
+    let plain: String = address.chars().filter(|c| !c.is_whitespace() && !c.is_control()).collect();
+    let scheme_end = plain.find([':', '/', '?', '#']);
+    match scheme_end {
+        Some(end) if plain[end..].starts_with(':') => {
+            matches!(
+                plain[..end].to_ascii_lowercase().as_str(),
+                "http" | "https" | "mailto" | "tel"
+            )
+        }
+        _ => true,
+    }
+}
+
+pub(super) fn page(name: &str, file: &SourceFile) -> (Page, Vec<Finding>) {
+    let (words, findings) = words(file);
+    let title = first_heading(&words.text).unwrap_or_else(|| name.replace('-', " "));
+    (Page { title, words }, findings)
+}
+
+fn first_heading(text: &str) -> Option<String> {
+    let mut title = None;
+    for event in Parser::new(text) {
+        match (event, &mut title) {
+            (Event::Start(Tag::Heading { .. }), None) => title = Some(String::new()),
+            (Event::Text(text) | Event::Code(text), Some(title)) => title.push_str(&text),
+            (Event::End(TagEnd::Heading(_)), Some(_)) => break,
+            _ => {}
+        }
+    }
+    title
+}

@@ -1,0 +1,3 @@
+//! Meals, intervals and stages.
+
+pub(super) mod stage_bounds;

@@ -1,0 +1,33 @@
+//! Words without their species, or a log without its animal.
+
+use crate::finding::{Code, Finding, Place, Severity, Subject, did_you_mean};
+use crate::proof::{Evidence, Rule};
+use crate::source::Role;
+
+static CODE: Code = Code {
+    name: "owner-missing",
+    severity: Severity::Error,
+    safety: false,
+    subject: Subject::Names,
+    summary: "a log or words stand beside no animal or species",
+    page: include_str!("owner_missing.md"),
+};
+
+pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
+
+fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
+    for (role, owner) in [(Role::Log, Role::Animal), (Role::Words, Role::Species)] {
+        for file in evidence.sources.of(role) {
+            if evidence.sources.named(owner, &file.name).is_some() {
+                continue;
+            }
+            let message = format!("{} `{}` has no file of its own", role.noun(), file.name);
+            let owners = evidence.sources.of(owner).map(|file| file.name.as_str());
+            let help = did_you_mean(&file.name, owners);
+            let help = help.unwrap_or_else(|| {
+                "add its .toml file beside this one, or rename this one".to_owned()
+            });
+            found.push(Finding::new(&CODE, Place::start_of(file.id), message).help(help));
+        }
+    }
+}

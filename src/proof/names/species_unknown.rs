@@ -1,0 +1,31 @@
+//! An animal of a species that nobody defines.
+
+use crate::finding::{Code, Finding, Severity, Subject};
+use crate::proof::{Evidence, Rule};
+
+use super::unknown;
+
+static CODE: Code = Code {
+    name: "species-unknown",
+    severity: Severity::Error,
+    safety: false,
+    subject: Subject::Names,
+    summary: "an animal's species is not defined",
+    page: include_str!("species_unknown.md"),
+};
+
+pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
+
+fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
+    let species = &evidence.model.species;
+    for animal in evidence.model.animals.values() {
+        if !species.contains_key(&animal.species.name) {
+            found.push(unknown(
+                &CODE,
+                &animal.species,
+                "species",
+                species.keys().map(String::as_str),
+            ));
+        }
+    }
+}

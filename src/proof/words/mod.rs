@@ -1,0 +1,3 @@
+//! Markdown words.
+
+pub(super) mod quote_unknown;

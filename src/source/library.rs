@@ -1,0 +1,62 @@
+//! The built-in library, templates and theme, held in the binary.
+
+use include_dir::{Dir, include_dir};
+
+use super::{Layer, Role, Sources};
+
+static SPECIES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/species");
+static TEMPLATES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/templates");
+static THEME: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/theme");
+
+/// Adds the built-in species, standards and bibliography.
+pub fn add_species(sources: &mut Sources) {
+    add(sources, "species", &SPECIES);
+}
+
+/// Adds the built-in templates and theme.
+pub fn add_look(sources: &mut Sources) {
+    add(sources, "templates", &TEMPLATES);
+    add(sources, "theme", &THEME);
+}
+
+fn add(sources: &mut Sources, folder: &str, dir: &Dir<'_>) {
+    let mut files: Vec<_> = dir.files().collect();
+    files.sort_by_key(|file| file.path());
+    for file in files {
+        let inside = format!("{folder}/{}", file.path().to_string_lossy().replace('\\', "/"));
+        let (Some((role, name)), Some(text)) = (role_of(&inside), file.contents_utf8()) else {
+            continue;
+        };
+        let name = name.to_owned();
+        sources.add(format!("built-in {inside}"), role, &name, Layer::BuiltIn, text.to_owned());
+    }
+    let mut folders: Vec<_> = dir.dirs().collect();
+    folders.sort_by_key(|folder| folder.path());
+    for inner in folders {
+        add(sources, folder, inner);
+    }
+}
+
+/// Tells from a path inside a site or library what a file is for, and its name.
+///
+/// Species and animals may be sorted into folders of their own under `species/` and `animals/`.
+pub fn role_of(path: &str) -> Option<(Role, &str)> {
+    let (folder, rest) = path.split_once('/').unwrap_or(("", path));
+    let file = rest.rsplit('/').next().unwrap_or(rest);
+    let (stem, ending) = file.rsplit_once('.').unwrap_or((file, ""));
+    let role = match (folder, ending) {
+        ("", "toml") if file == "wardsheet.toml" => Role::Site,
+        ("", "toml") if file == "private.toml" => Role::Private,
+        ("", "toml") | ("species", "toml") if rest == "sources.toml" => Role::Bibliography,
+        ("species", "toml") if rest.starts_with("standards/") => Role::Standard,
+        ("species", "toml") => Role::Species,
+        ("species", "md") => Role::Words,
+        ("animals", "toml") => Role::Animal,
+        ("animals", "csv") => Role::Log,
+        ("pages", "md") => Role::Page,
+        ("templates", "html") => return Some((Role::Template, file)),
+        ("theme", "css" | "svg") => return Some((Role::Theme, file)),
+        _ => return None,
+    };
+    Some((role, stem))
+}

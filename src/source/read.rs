@@ -1,0 +1,268 @@
+//! Brings a site's folder in from the disk.
+
+#![expect(clippy::disallowed_methods, reason = "this room is where the disk is read")]
+
+use std::io;
+use std::path::{Path, PathBuf};
+
+use walkdir::WalkDir;
+
+use crate::finding::{Finding, Place};
+
+use super::library::role_of;
+use super::{Layer, Role, Sources, codes, name};
+
+/// The largest data file that is read, in bytes: a keeper's whole life of log lines is a thousandth of it.
+const LARGEST_BYTES: u64 = 64 * 1024 * 1024;
+
+/// A site's folder that is known to hold a `wardsheet.toml`.
+#[derive(Debug, Clone)]
+pub struct Folder(PathBuf);
+
+/// Why a site's folder could not be opened at all.
+#[derive(Debug)]
+pub enum ReadError {
+    /// There is no such folder.
+    NoFolder(PathBuf),
+    /// Neither the folder nor, where none was named, any folder above it holds a `wardsheet.toml`.
+    NotASite(PathBuf),
+    /// A library that the site names is not a folder.
+    NoLibrary(String),
+}
+
+impl std::fmt::Display for ReadError {
+    fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        match self {
+            ReadError::NoFolder(path) => write!(out, "there is no folder {}", path.display()),
+            ReadError::NotASite(path) => write!(
+                out,
+                "{} holds no wardsheet.toml; `wardsheet start DIR` lays out a new site, `--site DIR` names another folder",
+                path.display()
+            ),
+            ReadError::NoLibrary(name) => {
+                write!(
+                    out,
+                    "wardsheet.toml names the library `{name}`, and there is no such folder"
+                )
+            }
+        }
+    }
+}
+
+impl std::error::Error for ReadError {}
+
+impl Folder {
+    /// Opens the folder that the user named, or finds the nearest one upwards from `here`.
+    ///
+    /// # Errors
+    /// When there is no such folder, or it is not a site.
+    pub fn find(named: Option<&Path>, here: &Path) -> Result<Folder, ReadError> {
+        let is_site = |path: &Path| path.join("wardsheet.toml").is_file();
+        match named {
+            Some(path) if !path.is_dir() => Err(ReadError::NoFolder(path.to_owned())),
+            Some(path) if !is_site(path) => Err(ReadError::NotASite(path.to_owned())),
+            Some(path) => Ok(Folder(path.to_owned())),
+            None => match here.ancestors().find(|path| is_site(path)) {
+                Some(path) => Ok(Folder(path.to_owned())),
+                None => Err(ReadError::NotASite(here.to_owned())),
+            },
+        }
+    }
+
+    /// The folder's path.
+    pub fn path(&self) -> &Path {
+        &self.0
+    }
+
+    /// Reads `wardsheet.toml` alone: it says which libraries the rest needs.
+    pub fn read_site_file(&self) -> (Sources, Vec<Finding>) {
+        let mut reading = Reading::default();
+        reading.file(&self.0.join("wardsheet.toml"), "wardsheet.toml", Layer::Own);
+        (reading.sources, reading.findings)
+    }
+
+    /// Reads everything: the site's own files, its libraries from the nearest on, and the built-in look.
+    ///
+    /// # Errors
+    /// When a library is not a folder. What is wrong with single files is a finding.
+    pub fn read(&self, libraries: &[String]) -> Result<(Sources, Vec<Finding>), ReadError> {
+        let mut reading = Reading::default();
+        reading.folder(&self.0, "", Layer::Own);
+        for (number, library) in libraries.iter().enumerate() {
+            if library == "builtin" {
+                super::library::add_species(&mut reading.sources);
+                continue;
+            }
+            let path = self.0.join(library);
+            if !path.is_dir() {
+                return Err(ReadError::NoLibrary(library.clone()));
+            }
+            let layer = Layer::Library(u16::try_from(number).unwrap_or(u16::MAX));
+            reading.folder(&path, &format!("{}/", library.trim_end_matches('/')), layer);
+        }
+        super::library::add_look(&mut reading.sources);
+        reading.report_names_taken_twice();
+        Ok((reading.sources, reading.findings))
+    }
+}
+
+#[derive(Default)]
+struct Reading {
+    sources: Sources,
+    findings: Vec<Finding>,
+}
+
+impl Reading {
+    fn folder(&mut self, folder: &Path, shown: &str, layer: Layer) {
+        // A library lends its species and what they refer to, nothing else.
+        let parts: &[&str] = match layer {
+            Layer::Own => &[
+                "wardsheet.toml",
+                "private.toml",
+                "sources.toml",
+                "species",
+                "animals",
+                "pages",
+                "photos",
+                "templates",
+                "theme",
+            ],
+            _ => &["sources.toml", "species"],
+        };
+        for part in parts {
+            let start = folder.join(part);
+            if !start.exists() {
+                continue;
+            }
+            for entry in WalkDir::new(&start).follow_links(true).sort_by_file_name() {
+                match entry {
+                    Ok(entry) if entry.file_type().is_file() => {
+                        self.entry(folder, entry.path(), shown, layer)
+                    }
+                    Ok(_) => {}
+                    Err(error) => self.walk_error(folder, &error, shown, layer),
+                }
+            }
+        }
+    }
+
+    fn entry(&mut self, folder: &Path, path: &Path, shown: &str, layer: Layer) {
+        let inside = inside(folder, path);
+        match inside.strip_prefix("photos/") {
+            Some(photo) => self.sources.add_photo(photo.to_owned()),
+            None => self.file(path, &inside, layer).map_or((), |id| self.rename(id, shown)),
+        }
+    }
+
+    fn rename(&mut self, id: usize, shown: &str) {
+        if !shown.is_empty() {
+            let path = format!("{shown}{}", self.sources.files[id].path);
+            self.sources.files[id].path = path;
+        }
+    }
+
+    fn file(&mut self, path: &Path, inside: &str, layer: Layer) -> Option<usize> {
+        let (role, name) = role_of(inside)?;
+        let (text, fault) = read_text(path);
+        let id = self.sources.add(inside, role, name, layer, text);
+        if let Some((code, message)) = fault {
+            self.findings.push(Finding::new(code, Place::start_of(id), message));
+        }
+        let names_a_page =
+            matches!(role, Role::Species | Role::Animal | Role::Page | Role::Standard);
+        if names_a_page && !name::is_usable(name) {
+            self.findings.push(name::unusable(id, name));
+        }
+        Some(id.0 as usize)
+    }
+
+    fn walk_error(&mut self, folder: &Path, error: &walkdir::Error, shown: &str, layer: Layer) {
+        let path = error.path().map(|path| inside(folder, path)).unwrap_or_default();
+        let id = self.sources.add(format!("{shown}{path}"), Role::Page, "", layer, String::new());
+        let finding = match error.loop_ancestor() {
+            Some(_) => Finding::new(
+                &codes::LINK_LOOP,
+                Place::start_of(id),
+                "this link leads back to a folder above it",
+            )
+            .help("remove the link"),
+            None => Finding::new(
+                &codes::FILE_UNREADABLE,
+                Place::start_of(id),
+                unreadable(error.io_error()),
+            ),
+        };
+        self.findings.push(finding);
+    }
+
+    fn report_names_taken_twice(&mut self) {
+        let mut seen = std::collections::BTreeMap::new();
+        let mut twice = Vec::new();
+        for file in &self.sources.files {
+            if file.name.is_empty() || matches!(file.role, Role::Bibliography) {
+                continue;
+            }
+            match seen.insert((file.role, file.layer, file.name.to_lowercase()), file) {
+                None => {}
+                Some(first) => {
+                    twice.push((file.id, first.id, first.path.clone(), file.name.clone()))
+                }
+            }
+        }
+        for (file, first, path, name) in twice {
+            let message = format!("the name `{name}` is already taken by {path}");
+            self.findings.push(
+                Finding::new(&codes::NAME_TAKEN_TWICE, Place::start_of(file), message)
+                    .help("rename one of the two files: the name is the address of its page")
+                    .also_at(Place::start_of(first), "taken here"),
+            );
+        }
+    }
+}
+
+/// The path inside the site's folder, with forward slashes on every system.
+fn inside(folder: &Path, path: &Path) -> String {
+    path.strip_prefix(folder).unwrap_or(path).to_string_lossy().replace('\\', "/")
+}
+
+type Fault = (&'static crate::finding::Code, String);
+
+fn read_text(path: &Path) -> (String, Option<Fault>) {
+    if std::fs::metadata(path).is_ok_and(|about| about.len() > LARGEST_BYTES) {
+        return (
+            String::new(),
+            Some((&codes::FILE_TOO_LARGE, "this file is over 64 MB".to_owned())),
+        );
+    }
+    let bytes = match std::fs::read(path) {
+        Ok(bytes) => bytes,
+        Err(error) => {
+            return (String::new(), Some((&codes::FILE_UNREADABLE, unreadable(Some(&error)))));
+        }
+    };
+    match String::from_utf8(bytes) {
+        // A byte order mark says nothing in UTF-8 and would shift the first column.
+        Ok(text) => (text.strip_prefix('\u{feff}').map(str::to_owned).unwrap_or(text), None),
+        Err(error) => {
+            let line = error.as_bytes()[..error.utf8_error().valid_up_to()]
+                .iter()
+                .filter(|byte| **byte == b'\n')
+                .count()
+                + 1;
+            let text = String::from_utf8_lossy(error.as_bytes()).into_owned();
+            (text, Some((&codes::NOT_UTF8, format!("line {line} of this file is not UTF-8 text"))))
+        }
+    }
+}
+
+fn unreadable(error: Option<&io::Error>) -> String {
+    match error.map(io::Error::kind) {
+        Some(io::ErrorKind::PermissionDenied) => {
+            "this file may not be read: permission denied".to_owned()
+        }
+        Some(io::ErrorKind::NotFound) => "this file is not there: a link leads nowhere".to_owned(),
+        _ => error.map_or("this file cannot be read".to_owned(), |error| {
+            format!("this file cannot be read: {error}")
+        }),
+    }
+}
