@@ -24,3 +24,13 @@ pub mod parse;
 pub mod figures;
 
 pub mod proof;
+
+pub mod sheets;
+
+pub mod render;
+
+pub mod compile;
+
+pub mod write;
+
+pub mod command;

@@ -4,7 +4,6 @@ use jiff::civil::Date;
 
 use crate::model::housing::{Housing, Probe};
 use crate::model::log::Event;
-use crate::model::word::Sex;
 use crate::model::{Animal, Model, Species};
 
 use super::calendar::days_after;
@@ -13,7 +12,7 @@ use super::gradient;
 use super::growth::{self, GrowthFigures, adult_range_cm};
 use super::humidity::{self, HumidityFigures};
 use super::space::{self, Need, Space, in_force};
-use super::working::Why;
+use super::working::{Why, Working};
 
 /// The derived figures of one animal.
 #[derive(Debug, Clone, PartialEq)]
@@ -231,11 +230,9 @@ fn quarantine_until(animal: &Animal, as_of: Date) -> Option<Date> {
     days_after(from, quarantine.minimum.days().ceil())
 }
 
-/// The sex as it stands in a sentence about length.
-pub fn sex_words(sex: Sex) -> &'static str {
-    match sex {
-        Sex::Female => "female",
-        Sex::Male => "male",
-        Sex::Unknown => "sex not known",
+impl AnimalFigures {
+    /// How each of them was worked out.
+    pub fn workings(&self) -> Vec<&Working> {
+        [&self.growth.working, &self.feeding.working].into_iter().chain(&self.humidity.working).collect()
     }
 }

@@ -9,7 +9,7 @@ use super::gradient::{self, Gradient};
 use super::humidity::{self, HumidityFigures};
 use super::light::{self, LightFigures};
 use super::space::{self, Need};
-use super::working::{Ends, Why, ends};
+use super::working::{Ends, Why, Working, ends};
 
 /// The derived figures of a species.
 #[derive(Debug, Clone, PartialEq)]
@@ -57,4 +57,13 @@ pub fn species(model: &Model, species: &Species, as_of: Date) -> SpeciesFigures 
         why.insert("commitment.years".to_owned(), "no span of life is given".to_owned());
     }
     SpeciesFigures { gradient, humidity, enclosure, feeding, light, years, why }
+}
+
+impl SpeciesFigures {
+    /// How each of them was worked out.
+    pub fn workings(&self) -> Vec<&Working> {
+        let single = [&self.gradient.working, &self.humidity.working, &self.light.working];
+        let feeding = self.feeding.iter().map(|row| &row.working).filter(|working| !working.steps.is_empty());
+        single.into_iter().flatten().chain(feeding).collect()
+    }
 }

@@ -1,0 +1,53 @@
+//! `wardsheet handover ANIMAL`: write the handover sheet of one animal.
+
+use clap::Args;
+
+use crate::compile;
+use crate::finding::{self, did_you_mean};
+use crate::render::theme;
+use crate::write::write_some;
+
+use super::open::open;
+use super::{Ended, Failure, Outcome, Outside, Whereabouts};
+
+#[derive(Debug, Args)]
+pub(super) struct Arguments {
+    /// The animal's name: the name of its file
+    animal: String,
+    /// Whom the sheet is addressed to
+    #[arg(long = "for", value_name = "NAME")]
+    addressed_to: Option<String>,
+    #[command(flatten)]
+    at: Whereabouts,
+}
+
+pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
+    let opened = open(&arguments.at, outside)?;
+    let checked = &opened.checked;
+    if !checked.findings.is_empty() {
+        opened.tell(&checked.findings, outside)?;
+    }
+    if finding::stops(&checked.findings) {
+        return Ok(Outcome::Stopped);
+    }
+    let animals = &checked.model.animals;
+    if !animals.contains_key(&arguments.animal) {
+        let near = did_you_mean(&arguments.animal, animals.keys().map(String::as_str));
+        let near = near.unwrap_or_else(|| format!("there are: {}", animals.keys().cloned().collect::<Vec<_>>().join(", ")));
+        return Err(Failure::Said(format!("there is no animal `{}`; {near}", arguments.animal)));
+    }
+    let file = match compile::handover(&opened.sources, checked, &arguments.animal, arguments.addressed_to.as_deref()) {
+        Ok(file) => file,
+        Err(broken) => {
+            opened.tell(&broken, outside)?;
+            return Ok(Outcome::Stopped);
+        }
+    };
+    let out = opened.folder.join("out");
+    let mut files: Vec<_> = theme(&opened.sources).into_iter().filter(|file| file.path.starts_with("private/")).collect();
+    let place = out.join(&file.path);
+    files.push(file);
+    write_some(&out, &files)?;
+    writeln!(outside.out, "{}", place.display())?;
+    Ok(Outcome::Done)
+}

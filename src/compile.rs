@@ -1,0 +1,89 @@
+//! The whole compile as one pure function: texts in, pages and findings out.
+
+use jiff::civil::Date;
+use rayon::prelude::*;
+
+use crate::figures::{Figures, figures};
+use crate::finding::{self, Finding};
+use crate::model::Model;
+use crate::parse::parse;
+use crate::proof::{Evidence, proof, with_site_severities};
+use crate::render::{File, Look, theme};
+use crate::sheets::{self, Wanted};
+use crate::source::Sources;
+
+/// Everything that is known of a site once it has been read and checked.
+#[derive(Debug)]
+pub struct Checked {
+    /// What the files say.
+    pub model: Model,
+    /// What was worked out.
+    pub figures: Figures,
+    /// What is wrong or doubtful, in the order of the files.
+    pub findings: Vec<Finding>,
+}
+
+/// A note that keeps the private part from being published by mistake.
+const PRIVATE_NOTE: &str = "These sheets hold addresses, telephone numbers and the histories of animals.\n\
+    Do not publish this folder. The folder to publish is `public`, beside it.\n";
+
+/// Reads, types, works out and checks, and writes nothing.
+///
+/// `read` holds what the reading of the files has found already.
+pub fn check(sources: &Sources, read: Vec<Finding>, as_of: Date) -> Checked {
+    let (model, parsed) = parse(sources);
+    let figures = figures(&model, as_of);
+    let mut found = read;
+    found.extend(parsed);
+    found.extend(proof(&Evidence { sources, model: &model, figures: &figures }));
+    let findings = with_site_severities(&model, found);
+    Checked { model, figures, findings }
+}
+
+/// Sets every page of a checked site, on all cores. An error among the findings stops it: nothing is set.
+///
+/// # Errors
+/// The findings that templates of the site's own have caused.
+pub fn compile(sources: &Sources, checked: &Checked) -> Result<Vec<File>, Vec<Finding>> {
+    if finding::stops(&checked.findings) {
+        return Err(Vec::new());
+    }
+    let look = Look::new(sources)?;
+    let set = |wanted: &Wanted| {
+        let sheet = sheets::build(&checked.model, &checked.figures, wanted)?;
+        Some(look.set(sources, wanted, &sheet))
+    };
+    let pages: Vec<Result<File, Finding>> = sheets::plan(&checked.model).par_iter().filter_map(set).collect();
+    let mut files = theme(sources);
+    let mut broken = Vec::new();
+    for page in pages {
+        match page {
+            Ok(file) => files.push(file),
+            Err(finding) if broken.contains(&finding) => {}
+            Err(finding) => broken.push(finding),
+        }
+    }
+    if !broken.is_empty() {
+        finding::sort(&mut broken);
+        return Err(broken);
+    }
+    files.push(File { path: "private/DO-NOT-PUBLISH.txt".to_owned(), bytes: PRIVATE_NOTE.as_bytes().to_vec() });
+    files.sort_by(|a, b| a.path.cmp(&b.path));
+    Ok(files)
+}
+
+/// Sets the handover sheet of one animal, addressed to somebody where a name is given.
+///
+/// # Errors
+/// The findings that templates of the site's own have caused; none where there is no such animal.
+pub fn handover(
+    sources: &Sources,
+    checked: &Checked,
+    animal: &str,
+    addressed_to: Option<&str>,
+) -> Result<File, Vec<Finding>> {
+    let look = Look::new(sources)?;
+    let sheet = sheets::handover_sheet(&checked.model, &checked.figures, animal, addressed_to).ok_or_else(Vec::new)?;
+    let sheet = sheets::Sheet::Handover(Box::new(sheet));
+    look.set(sources, &Wanted::Handover(animal.to_owned()), &sheet).map_err(|finding| vec![finding])
+}

@@ -1,0 +1,85 @@
+//! Sheets to bytes: templates, Markdown, minifying.
+//!
+//! A [`Look`] is made once from the templates and the theme; it then sets any number of sheets, on any number of threads.
+//! Nothing here decides what a page says.
+
+pub mod prose;
+
+mod theme;
+
+use tera::{Context, Tera};
+
+use crate::finding::{Finding, Place};
+use crate::proof::TEMPLATE_BROKEN;
+use crate::sheets::{Sheet, Wanted};
+use crate::source::{Layer, Role, Sources};
+
+pub use theme::theme;
+
+/// The templates, ready to set sheets.
+pub struct Look {
+    tera: Tera,
+}
+
+/// One file of the output.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct File {
+    /// Its path below the output folder, with forward slashes.
+    pub path: String,
+    /// What stands in it.
+    pub bytes: Vec<u8>,
+}
+
+impl Look {
+    /// Reads the templates: the site's own where it has them, the built-in ones elsewhere.
+    ///
+    /// # Errors
+    /// A finding for every template that cannot be read.
+    pub fn new(sources: &Sources) -> Result<Look, Vec<Finding>> {
+        let templates = sources.nearest(Role::Template);
+        let mut tera = Tera::default();
+        tera.register_filter("prose", |words: &str, _: tera::Kwargs, _: &tera::State<'_>| prose::html(words));
+        tera.register_filter("line", |words: &str, _: tera::Kwargs, _: &tera::State<'_>| prose::line(words));
+        let all: Vec<(&str, &str)> = templates.iter().map(|(name, file)| (*name, file.text.as_str())).collect();
+        match tera.add_raw_templates(all) {
+            Ok(()) => Ok(Look { tera }),
+            Err(error) => Err(vec![broken(sources, &error)]),
+        }
+    }
+
+    /// Sets a sheet in its template and minifies it.
+    ///
+    /// # Errors
+    /// A finding where the template asks for something that the sheet does not have.
+    pub fn set(&self, sources: &Sources, wanted: &Wanted, sheet: &Sheet) -> Result<File, Finding> {
+        let html = Context::from_serialize(sheet)
+            .and_then(|context| self.tera.render(wanted.template(), &context))
+            .map_err(|error| broken(sources, &error))?;
+        Ok(File { path: wanted.path(), bytes: minify(html.as_bytes()) })
+    }
+}
+
+/// Makes a page smaller without changing what a reader or a checker sees of it.
+fn minify(html: &[u8]) -> Vec<u8> {
+    let mut settings = minify_html::Cfg::new();
+    settings.keep_closing_tags = true;
+    settings.keep_html_and_head_opening_tags = true;
+    settings.minify_css = false;
+    minify_html::minify(html, &settings)
+}
+
+/// Turns a template's error into a finding at the template, where it is one of the site's own.
+fn broken(sources: &Sources, error: &tera::Error) -> Finding {
+    let text = error.to_string();
+    let named = sources.of(Role::Template).filter(|file| file.layer == Layer::Own).find(|file| text.contains(&file.name));
+    let (message, place) = match error.kind() {
+        tera::ErrorKind::SyntaxError(report) | tera::ErrorKind::RenderingError(report) => {
+            let file = sources.named(Role::Template, report.filename());
+            (report.message().to_owned(), file.map(|file| Place::new(file.id, report.span().range.clone())))
+        }
+        _ => (text.lines().next().unwrap_or_default().to_owned(), named.map(|file| Place::start_of(file.id))),
+    };
+    let message = format!("the template does not work: {}", message.trim_end_matches('.'));
+    let finding = Finding { place, ..Finding::of_site(&TEMPLATE_BROKEN, message) };
+    finding.help("compare it with the built-in template of the same name")
+}

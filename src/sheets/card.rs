@@ -1,0 +1,69 @@
+//! The wall card of a species: one page that can be read from a metre away.
+
+use serde::Serialize;
+
+use crate::figures::{Figures, SpeciesFigures};
+use crate::model::{Model, Species};
+
+use super::blocks::{Caution, Fact, Table};
+use super::citing::Citing;
+use super::frame::{Frame, long_date};
+use super::{care, cautions, tables};
+
+/// A wall card.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct WallCard {
+    /// The frame.
+    pub frame: Frame,
+    /// The trade's common name.
+    pub name: String,
+    /// The scientific name.
+    pub scientific: String,
+    /// The readings wanted.
+    pub readings: Vec<Fact>,
+    /// What the hygrometer may read.
+    pub humidity: Option<Table>,
+    /// Space, food, company.
+    pub needs: Vec<Fact>,
+    /// Its own dangers.
+    pub cautions: Vec<Caution>,
+    /// Signs that mean a vet now.
+    pub urgent: Vec<String>,
+    /// When it was last reviewed.
+    pub reviewed: Option<String>,
+}
+
+/// How many cautions a card has room for: the species' own dangers stand first.
+const CAUTIONS: usize = 2;
+
+/// Builds the wall card of a species.
+pub fn card(model: &Model, figures: &Figures, key: &str, species: &Species, of: &SpeciesFigures) -> WallCard {
+    let units = model.site.units;
+    let mut citing = Citing::new(&model.sources);
+    let names = ["temperature.", "humidity."];
+    let stated = species.stated();
+    let readings = stated.iter().filter(|stated| names.iter().any(|name| stated.name.starts_with(name)));
+    let readings = readings.filter(|stated| !stated.name.contains("brumation"));
+    let readings = readings.map(|stated| Fact::plain(stated.label.clone(), citing.fact(stated, units).value)).collect();
+    let mut needs = vec![Fact::plain("Least enclosure, grown", care::space(of, units))];
+    for (stage, row) in species.feeding.iter().zip(&of.feeding) {
+        let every = row.interval_days.map(|ends| {
+            super::print::shown::<crate::quantity::Span>(Some(ends), units, crate::quantity::Rounding::Nearest).first
+        });
+        let meal = stage.meal.clone().unwrap_or_default();
+        let every = every.map(|every| format!(", every {every}")).unwrap_or_default();
+        needs.push(Fact::plain(format!("Food, {}", stage.name), format!("{meal}{every}")));
+    }
+    let urgent = species.signs.iter().filter(|sign| sign.urgency == crate::model::word::Urgency::Now);
+    WallCard {
+        frame: Frame::new(&model.site, &super::card_path(key), false, &format!("{} wall card", species.name), &format!("{} on one page.", species.name), figures.as_of),
+        name: species.name.clone(),
+        scientific: species.scientific.clone(),
+        readings,
+        humidity: tables::humidity(&of.humidity, units),
+        needs,
+        cautions: cautions::of_species(species).into_iter().take(CAUTIONS).collect(),
+        urgent: urgent.map(|sign| sign.sign.clone()).collect(),
+        reviewed: species.reviewed.map(|(date, _)| long_date(date)),
+    }
+}

@@ -1,0 +1,324 @@
+//! The care sheet of a species.
+
+use serde::Serialize;
+
+use crate::figures::{Figures, SpeciesFigures};
+use crate::model::stated::Stated;
+use crate::model::word::{Active, Caution as Danger, Company, Habit, Kind, Word};
+use crate::model::{Model, Species};
+use crate::quantity::System;
+
+use super::blocks::{Caution, Chapter, Fact, Link, Shown, SourceEntry, WorkingBlock};
+use super::citing::Citing;
+use super::frame::{Frame, long_date};
+use super::{cautions, print, tables, words};
+
+/// A care sheet.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct CareSheet {
+    /// The frame.
+    pub frame: Frame,
+    /// The species' name in files and addresses.
+    pub key: String,
+    /// The trade's common name.
+    pub name: String,
+    /// The scientific name.
+    pub scientific: String,
+    /// Other common names.
+    pub also: Vec<String>,
+    /// What kind of animal it is.
+    pub kind: String,
+    /// One sentence.
+    pub summary: Option<String>,
+    /// What matters in ten seconds.
+    pub glance: Vec<Fact>,
+    /// What can hurt.
+    pub cautions: Vec<Caution>,
+    /// The chapters.
+    pub chapters: Vec<Chapter>,
+    /// The sources of this page.
+    pub sources: Vec<SourceEntry>,
+    /// When it was last reviewed.
+    pub reviewed: Option<String>,
+    /// By whom.
+    pub reviewer: Option<String>,
+    /// When it is to be reviewed again.
+    pub next_review: Option<String>,
+    /// The species before it.
+    pub previous: Option<Link>,
+    /// The species after it.
+    pub next: Option<Link>,
+}
+
+/// The chapters that a care sheet owes its reader: anchor, heading, and the beginnings of the names of their figures.
+pub const CHAPTERS: [(&str, &str, &[&str]); 11] = [
+    ("glance", "At a glance", &[]),
+    ("suits", "Is this animal for you", &["life."]),
+    ("enclosure", "Enclosure", &[]),
+    ("heat", "Heat and light", &["temperature.", "light."]),
+    ("humidity", "Humidity and water", &["humidity."]),
+    ("feeding", "Feeding", &["feeding.", "fasting."]),
+    ("company", "Handling and company", &["handling."]),
+    ("cleaning", "Cleaning", &[]),
+    ("health", "Health", &[]),
+    ("growth", "Breeding and growth", &["size.", "growth."]),
+    ("law", "Law and where it comes from", &["origin."]),
+];
+
+/// Builds the care sheet of a species.
+pub fn care(model: &Model, figures: &Figures, key: &str, species: &Species, of: &SpeciesFigures) -> CareSheet {
+    let units = model.site.units;
+    let mut citing = Citing::new(&model.sources);
+    let stated = species.stated();
+    let glance = glance(model, species, of, &stated, &mut citing);
+    let text = words::with_figures(species, of, units);
+    let mut passages = words::passages(&text);
+    let mut chapters = Vec::new();
+    for (id, title, names) in CHAPTERS {
+        let mut chapter = Chapter::new(id, title);
+        if let Some(place) = passages.iter().position(|passage| passage.heading.eq_ignore_ascii_case(title)) {
+            chapter.words = passages.remove(place).text;
+        }
+        let belongs = |stated: &&Stated<'_>| names.iter().any(|name| stated.name.starts_with(name));
+        // The feeding table shows its figures itself; here they stand once more with their sources.
+        chapter.facts = stated.iter().filter(belongs).map(|stated| citing.fact(stated, units)).collect();
+        fill(&mut chapter, model, species, of);
+        chapters.push(chapter);
+    }
+    // Words under a heading of the author's own keep their place at the end.
+    for (number, passage) in passages.into_iter().enumerate() {
+        let title = if passage.heading.is_empty() { "More" } else { &passage.heading };
+        chapters.push(Chapter { words: passage.text, ..Chapter::new(&format!("more-{}", number + 1), title) });
+    }
+    chapters.retain(|chapter| !chapter.is_empty());
+    let description = species.summary.clone().unwrap_or_else(|| format!("Care sheet for {} ({}).", species.name, species.scientific));
+    let path = super::care_path(key);
+    let (previous, next) = neighbours(model, key);
+    let reviewed = species.reviewed.map(|(date, _)| date);
+    CareSheet {
+        frame: Frame::new(&model.site, &path, false, &format!("{} care sheet", species.name), &description, figures.as_of),
+        key: key.to_owned(),
+        name: species.name.clone(),
+        scientific: species.scientific.clone(),
+        also: species.also.clone(),
+        kind: species.kind.spelling().to_owned(),
+        summary: species.summary.clone(),
+        glance,
+        cautions: cautions::of_species(species),
+        chapters,
+        sources: citing.entries(),
+        reviewed: reviewed.map(long_date),
+        reviewer: species.reviewer.clone(),
+        next_review: reviewed
+            .and_then(|date| crate::figures::calendar::days_after(date, model.site.review_every.days()))
+            .map(long_date),
+        previous,
+        next,
+    }
+}
+
+/// Adds to a chapter what is worked out for it.
+fn fill(chapter: &mut Chapter, model: &Model, species: &Species, of: &SpeciesFigures) {
+    let units = model.site.units;
+    let working = |working: &Option<crate::figures::Working>| working.as_ref().map(WorkingBlock::from);
+    match chapter.id.as_str() {
+        "enclosure" => {
+            chapter.facts.extend(fittings(species));
+            chapter.tables.extend(tables::enclosure(of, &|name| standard_title(model, name), units));
+            chapter.workings.extend(of.enclosure.iter().filter_map(|need| enclosure_working(model, need)));
+        }
+        "heat" => {
+            if let Some((narrowest, widest)) = of.gradient.span_c {
+                let ends = Some((Some(narrowest), Some(widest)));
+                let span = print::shown::<crate::quantity::TemperatureDifference>(ends, units, crate::quantity::Rounding::Nearest);
+                chapter.facts.push(Fact::plain("Gradient, warmest to coolest", span));
+            }
+            chapter.tables.extend(tables::year_of_light(of));
+            chapter.workings.extend(working(&of.gradient.working));
+            chapter.workings.extend(working(&of.light.working));
+        }
+        "humidity" => {
+            chapter.tables.extend(tables::humidity(&of.humidity, units));
+            chapter.workings.extend(working(&of.humidity.working));
+        }
+        "feeding" => {
+            if let Some(when) = &species.fasts_when {
+                chapter.facts.push(Fact::plain("Fasts", when.clone()));
+            }
+            chapter.tables.extend(tables::feeding(species, of, units));
+            chapter.facts.extend(stage_notes(species));
+            chapter.workings.extend(of.feeding.iter().filter(|row| !row.working.steps.is_empty()).map(|row| WorkingBlock::from(&row.working)));
+        }
+        "company" => chapter.facts.push(Fact::plain("Company", company(species.company))),
+        "health" => chapter.tables.extend(tables::signs(species)),
+        "law" => law(chapter, species),
+        _ => {}
+    }
+}
+
+/// Supplements and remarks of each stage, which a narrow table has no room for.
+fn stage_notes(species: &Species) -> Vec<Fact> {
+    let mut facts = Vec::new();
+    for stage in &species.feeding {
+        if let Some(supplement) = &stage.supplement {
+            facts.push(Fact::plain(format!("Supplements, {}", stage.name), supplement.clone()));
+        }
+        if let Some(note) = &stage.note {
+            facts.push(Fact::plain(format!("Remark, {}", stage.name), note.clone()));
+        }
+    }
+    facts
+}
+
+fn law(chapter: &mut Chapter, species: &Species) {
+    if let Some(origin) = &species.origin {
+        chapter.facts.insert(0, Fact::plain("Comes from", origin.clone()));
+    }
+    for (_, cites) in species.stated_words() {
+        chapter.facts.push(Fact::plain("International trade", cites));
+    }
+    for rule in &species.legal.rules {
+        let paper = rule.paper.as_ref().map(|paper| format!(" Paper: {paper}.")).unwrap_or_default();
+        chapter.facts.push(Fact::plain(rule.jurisdiction.clone(), format!("{}{paper}", rule.says)));
+    }
+    let checked = species.legal.checked.map_or("not yet".to_owned(), |(date, _)| long_date(date));
+    chapter.facts.push(Fact::plain("Looked up", format!("{checked}; check locally, local law decides")));
+}
+
+fn fittings(species: &Species) -> Vec<Fact> {
+    let fittings = &species.fittings;
+    let hides = fittings.hides.map(|hides| format!("at least {hides}, at the warm and at the cool end"));
+    [
+        ("Lives", Some(habit(species.habit).to_owned())),
+        ("Active", Some(active(species.active).to_owned())),
+        ("Hides", hides),
+        ("Substrate", fittings.substrate.clone()),
+        ("Water", fittings.water.clone()),
+        ("Climbing", fittings.climbing.clone()),
+        ("Digging", fittings.digging.clone()),
+        ("Bathing", fittings.bathing.clone()),
+    ]
+    .into_iter()
+    .filter_map(|(label, text)| Some(Fact::plain(label, text?)))
+    .collect()
+}
+
+fn enclosure_working(model: &Model, need: &crate::figures::space::Need) -> Option<WorkingBlock> {
+    let least = need.least.as_ref().ok()?;
+    let mut assumptions = least.assumptions.clone();
+    assumptions.extend(least.missing.iter().cloned());
+    assumptions.extend(need.build.iter().flat_map(|build| build.assumptions.iter().cloned()));
+    Some(WorkingBlock {
+        title: format!("Enclosure, {}, by {}", need.for_whom, standard_title(model, &need.standard)),
+        formula: "the standard's rule, applied to the top of the adult range".to_owned(),
+        steps: least.steps.clone(),
+        assumptions,
+        publication: publication(model, &need.standard),
+    })
+}
+
+/// A standard's name as it stands in a table: where it holds and its year.
+pub fn standard_title(model: &Model, name: &str) -> String {
+    model.standards.get(name).map_or_else(|| name.to_owned(), |standard| match standard.where_.as_str() {
+        "" => format!("{} {}", standard.issuer, standard.year),
+        place => format!("{place} {}", standard.year),
+    })
+}
+
+/// A standard in full.
+pub fn publication(model: &Model, name: &str) -> String {
+    model.standards.get(name).map_or_else(|| name.to_owned(), |standard| {
+        format!("{}, {}, {} ({})", standard.title, standard.issuer, standard.year, standard.status)
+    })
+}
+
+/// What matters in ten seconds: how big, how long, how warm, how humid, how much space, what it eats, whether it is legal.
+fn glance(model: &Model, species: &Species, of: &SpeciesFigures, stated: &[Stated<'_>], citing: &mut Citing<'_>) -> Vec<Fact> {
+    let units = model.site.units;
+    let mut facts = Vec::new();
+    let wanted = ["size.adult", "size.female", "size.male", "life.years", "temperature.basking", "temperature.warm", "temperature.cool", "temperature.water", "temperature.night", "humidity.range", "humidity.ceiling"];
+    for name in wanted {
+        if let Some(stated) = stated.iter().find(|stated| stated.name == name) {
+            let mut fact = citing.fact(stated, units);
+            // In ten seconds nobody reads a remark; it stands in the chapter.
+            (fact.note, fact.others) = (None, Vec::new());
+            facts.push(fact);
+        }
+    }
+    facts.push(Fact::plain("Least enclosure, grown", space(of, units)));
+    let meal = species.feeding.last().and_then(|stage| stage.meal.clone());
+    facts.push(Fact::plain("Eats, grown", meal.map_or_else(Shown::missing, Shown::plain)));
+    let danger = species.cautions.iter().map(|danger| danger_words(*danger)).collect::<Vec<_>>().join(", ");
+    if !danger.is_empty() {
+        facts.push(Fact::plain("Dangers", danger));
+    }
+    facts.push(Fact::plain("Law", "check locally; see the last chapter"));
+    facts
+}
+
+/// The largest of what is to be built for grown animals.
+pub fn space(of: &SpeciesFigures, units: System) -> Shown {
+    let volume = |cm: &[f64; 3]| cm.iter().product::<f64>();
+    let sizes = of.enclosure.iter().filter_map(|need| need.build.as_ref()).map(|build| build.inside_cm);
+    sizes.max_by(|a, b| volume(a).total_cmp(&volume(b))).map_or_else(Shown::missing, |cm| print::sides(cm, units))
+}
+
+fn danger_words(danger: Danger) -> &'static str {
+    danger.spelling()
+}
+
+fn habit(habit: Habit) -> &'static str {
+    match habit {
+        Habit::Ground => "on the ground",
+        Habit::Climbing => "off the ground: it climbs",
+        Habit::Burrowing => "in the ground: it digs itself in",
+        Habit::SemiAquatic => "by and in water",
+        Habit::Aquatic => "in water",
+    }
+}
+
+fn active(active: Active) -> &'static str {
+    match active {
+        Active::Day => "by day",
+        Active::DuskAndNight => "at dusk and by night",
+        Active::Night => "by night",
+        Active::DayAndNight => "by day and by night",
+    }
+}
+
+fn company(company: Company) -> &'static str {
+    match company {
+        Company::Alone => "one animal to an enclosure",
+        Company::Pairs => "alone, or a pair that gets on",
+        Company::Groups => "alone or in a group with room for each",
+    }
+}
+
+/// The kinds in the order in which people look for them, each with the heading of its group.
+pub const GROUPS: [(Kind, &str); 7] = [
+    (Kind::Snake, "Snakes"),
+    (Kind::Lizard, "Lizards"),
+    (Kind::Tortoise, "Tortoises"),
+    (Kind::Turtle, "Turtles"),
+    (Kind::Frog, "Frogs"),
+    (Kind::Salamander, "Salamanders"),
+    (Kind::Invertebrate, "Invertebrates"),
+];
+
+/// Every species in the order of the index: by group, then by common name.
+pub fn in_order(model: &Model) -> Vec<(&String, &Species)> {
+    let group = |species: &Species| GROUPS.iter().position(|(kind, _)| *kind == species.kind);
+    let mut all: Vec<_> = model.species.iter().collect();
+    all.sort_by(|(_, a), (_, b)| group(a).cmp(&group(b)).then_with(|| a.name.cmp(&b.name)));
+    all
+}
+
+fn neighbours(model: &Model, key: &str) -> (Option<Link>, Option<Link>) {
+    let all = in_order(model);
+    let place = all.iter().position(|(name, _)| *name == key);
+    let link = |place: Option<usize>| {
+        let (key, species) = all.get(place?)?;
+        Some(Link { text: species.name.clone(), href: super::care_path(key) })
+    };
+    (link(place.and_then(|place| place.checked_sub(1))), link(place.map(|place| place + 1)))
+}

@@ -1,0 +1,67 @@
+//! What stands around every page: the site's name, its foot, the day, and the way back to the root.
+
+use jiff::civil::Date;
+use serde::Serialize;
+
+use crate::model::Site;
+use crate::model::word::Word;
+
+/// The frame of a page.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Frame {
+    /// The page's title.
+    pub title: String,
+    /// One sentence for search results.
+    pub description: String,
+    /// The site's name.
+    pub site: String,
+    /// Text for the foot.
+    pub footer: Option<String>,
+    /// The language, a BCP 47 tag.
+    pub language: String,
+    /// The paper it prints on: `A4` or `Letter`.
+    pub paper: String,
+    /// The way back to the root of the site's part: `../../` for a page two folders down.
+    pub root: String,
+    /// The day that the sheet is for.
+    pub as_of: String,
+    /// Whether the page is private.
+    pub private: bool,
+    /// The sentence about the vet.
+    pub vet: String,
+    /// The page's full address, where the site has one.
+    pub address: Option<String>,
+}
+
+/// The vet line of a site that has none of its own.
+const VET: &str = "This sheet does not replace a vet. If an animal seems ill, ring a vet who treats reptiles and amphibians.";
+
+impl Frame {
+    /// The frame of the page at a path inside the public or private part.
+    pub fn new(site: &Site, path: &str, private: bool, title: &str, description: &str, as_of: Date) -> Frame {
+        let address = site.address.as_ref().filter(|_| !private);
+        Frame {
+            title: title.to_owned(),
+            description: description.to_owned(),
+            site: site.title.clone(),
+            footer: site.footer.clone(),
+            language: site.language.clone(),
+            paper: site.paper.spelling().to_owned(),
+            root: "../".repeat(path.matches('/').count()),
+            as_of: long_date(as_of),
+            private,
+            vet: site.vet.clone().unwrap_or_else(|| VET.to_owned()),
+            address: address.map(|address| format!("{}/{}", address.trim_end_matches('/'), path.trim_end_matches("index.html"))),
+        }
+    }
+}
+
+/// A date as it is read aloud: `25 November 2026`.
+pub fn long_date(date: Date) -> String {
+    const MONTHS: [&str; 12] = [
+        "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November",
+        "December",
+    ];
+    let month = MONTHS[usize::try_from(date.month() - 1).unwrap_or(0).min(11)];
+    format!("{} {month} {}", date.day(), date.year())
+}

@@ -1,0 +1,197 @@
+//! What an animal lives in, what it needs now, and what it will need when it is grown.
+
+use crate::figures::animal::inside_cm;
+use crate::figures::{AnimalFigures, SpeciesFigures};
+use crate::model::word::{Thermostat, Word};
+use crate::model::{Animal, Model, Species};
+use crate::quantity::{Humidity, Length, Mass, Rounding, Span, System, print_one};
+
+use super::blocks::{Chapter, Fact, Shown, Table, WorkingBlock};
+use super::frame::long_date;
+use super::{care, print, tables};
+
+/// The set-up as it stands, with its readings.
+pub(super) fn set_up(animal: &Animal, own: &AnimalFigures, model: &Model) -> Chapter {
+    let units = model.site.units;
+    let mut chapter = Chapter::new("set-up", "Set-up at present");
+    let Some(housing) = &animal.housing else {
+        chapter.facts.push(Fact::plain("Enclosure", Shown::missing()));
+        return chapter;
+    };
+    chapter.facts.push(Fact::plain(
+        "Enclosure inside, length × width × height",
+        inside_cm(housing).map_or_else(Shown::missing, |cm| print::sides(cm, units)),
+    ));
+    for heater in &housing.heaters {
+        let mut parts = vec![heater.kind.spelling().to_owned()];
+        parts.extend(heater.power.map(|(power, _)| print_one(power, units, Rounding::Nearest).first));
+        parts.push(match heater.thermostat {
+            Some((Thermostat::Absent, _)) | None => "no thermostat of its own".to_owned(),
+            Some((kind, _)) => format!("{} thermostat of its own", kind.spelling()),
+        });
+        parts.extend(heater.set_point.map(|(set, _)| format!("set to {}", both(&print_one(set, units, Rounding::Nearest).into()))));
+        parts.extend(heater.set_night.map(|(set, _)| format!("by night {}", both(&print_one(set, units, Rounding::Nearest).into()))));
+        parts.push(if heater.guard.is_some_and(|(guard, _)| guard) { "guarded" } else { "no guard noted" }.to_owned());
+        chapter.facts.push(Fact::plain("Heater", parts.join(", ")));
+    }
+    for lamp in &housing.lamps {
+        let mut parts = vec![lamp.kind.clone()];
+        parts.extend(lamp.hours.map(|(hours, _)| format!("{} a day", hours.print(units, Rounding::Nearest).first)));
+        parts.extend(lamp.distance.map(|distance| format!("{} above the spot", both(&print_one::<Length>(distance, units, Rounding::Nearest).into()))));
+        parts.extend(lamp.uvi.map(|(uvi, _)| format!("{} there", uvi.print(units, Rounding::Nearest).first)));
+        parts.extend(lamp.fitted.map(|(date, _)| format!("fitted {}", long_date(date))));
+        chapter.facts.push(Fact::plain("Lamp", parts.join(", ")));
+    }
+    if let Some(substrate) = &housing.substrate {
+        let depth: Shown = print_one(substrate.thickness, units, Rounding::Nearest).into();
+        chapter.facts.push(Fact::plain("Substrate", format!("{}, {}", substrate.material, both(&depth))));
+    }
+    chapter.facts.push(Fact::plain("Hides", housing.hides.len().to_string()));
+    chapter.facts.push(Fact::plain("Power cut", housing.fallback.clone().map_or_else(Shown::missing, Shown::plain)));
+    chapter.tables.extend(readings(own, units));
+    chapter
+}
+
+fn both(shown: &Shown) -> String {
+    shown.to_string()
+}
+
+/// What each probe reads and what the hygrometer beside it may read.
+fn readings(own: &AnimalFigures, units: System) -> Option<Table> {
+    let rows: Vec<Vec<Shown>> = own
+        .zones
+        .iter()
+        .map(|zone| {
+            let ceiling = own.humidity.readings.iter().find(|reading| reading.zone == zone.zone);
+            let percent = |percent: Option<f64>, rounding| {
+                percent.map_or_else(Shown::missing, |percent| print_one(Humidity::from_percent(percent), units, rounding).into())
+            };
+            vec![
+                Shown::plain(zone.zone.clone()),
+                zone.at_cm.map_or_else(Shown::missing, |cm| print::length(cm, units)),
+                print::temperature(zone.day_c, units),
+                print::temperature(zone.night_c, units),
+                percent(zone.humidity_percent, Rounding::Nearest),
+                percent(ceiling.map(|reading| reading.at_most_percent), Rounding::Down),
+            ]
+        })
+        .collect();
+    let head = ["Probe", "From the warm end", "By day", "By night", "Humidity", "Humidity at most"];
+    let head = head.into_iter().map(str::to_owned).collect();
+    (!rows.is_empty()).then(|| Table { caption: "Readings".to_owned(), head, rows, note: None })
+}
+
+/// What it needs now.
+pub(super) fn now(animal: &Animal, species: &Species, own: &AnimalFigures, model: &Model) -> Chapter {
+    let units = model.site.units;
+    let mut chapter = Chapter::new("needs", "What it needs now");
+    for stated in species.stated().iter().filter(|stated| stated.name.starts_with("temperature.") || stated.name.starts_with("humidity.")) {
+        chapter.facts.push(Fact::plain(stated.label.clone(), stated.amount.print(units, stated.rounding)));
+    }
+    let feeding = &own.feeding;
+    chapter.facts.push(Fact::plain("Stage of life", feeding.stage_name.clone().map_or_else(Shown::missing, Shown::plain)));
+    chapter.facts.push(Fact::plain("Meal", meal(own, units)));
+    chapter.facts.push(Fact::plain("From meal to meal", print::shown::<Span>(feeding.interval_days, units, Rounding::Nearest)));
+    chapter.facts.push(Fact::plain("Next meal due", next_meal(own)));
+    if let Some(practice) = species.rest_after_meal.as_ref() {
+        chapter.facts.push(Fact::plain("No handling after a meal for", practice.value.print(units, Rounding::Up)));
+    }
+    if let Some(space) = &own.now {
+        for need in &space.needs {
+            let least = need.least.as_ref().map_or_else(|why| Shown::plain(format!("not worked out: {why}")), |least| print::least(least, units));
+            chapter.facts.push(Fact::plain(format!("Least enclosure now, {}", care::standard_title(model, &need.standard)), least));
+        }
+    }
+    if let Some(Err(short)) = &own.fits {
+        chapter.facts.push(Fact::plain("Its enclosure falls short", short.join("; ")));
+    }
+    if let Some(until) = own.quarantine_until {
+        chapter.facts.push(Fact::plain("In quarantine until", long_date(until)));
+    }
+    if let Some(keeper) = &animal.notes.keeper {
+        chapter.words = keeper.clone();
+    }
+    chapter.workings.push(WorkingBlock::from(&feeding.working));
+    chapter.workings.extend(own.humidity.working.as_ref().map(WorkingBlock::from));
+    chapter
+}
+
+fn meal(own: &AnimalFigures, units: System) -> Shown {
+    let meal = own.feeding.meal.clone().map(Shown::plain);
+    let mass = own.feeding.mass_g.and_then(print::range::<Mass>).map(|range| range.print(units, Rounding::Nearest).into());
+    let parts: Vec<Shown> = [meal, mass].into_iter().flatten().collect();
+    if parts.is_empty() { Shown::missing() } else { print::join(&parts, ", ") }
+}
+
+fn next_meal(own: &AnimalFigures) -> Shown {
+    match (own.feeding.next_due, own.feeding.due_until) {
+        (Some(from), Some(until)) if until > from => Shown::plain(format!("from {}, by {}", long_date(from), long_date(until))),
+        (Some(on), _) => Shown::plain(long_date(on)),
+        _ => Shown::missing(),
+    }
+}
+
+/// What it will need when it is grown.
+pub(super) fn grown(species: &Species, own: &AnimalFigures, general: &SpeciesFigures, model: &Model) -> Chapter {
+    let units = model.site.units;
+    let mut chapter = Chapter::new("grown", "What it will need");
+    let adult = own.growth.adult;
+    let ends = adult.map(|adult| (Some(adult.low_cm), Some(adult.high_cm)));
+    chapter.facts.push(Fact::plain("Length when grown", print::shown::<Length>(ends, units, Rounding::Nearest)));
+    let basis = format!("{}, with {} lengths on record", own.growth.basis, own.growth.measurements);
+    chapter.facts.push(Fact::plain("That rests on", basis));
+    let build = own.grown.as_ref().and_then(|space| space.build.as_ref());
+    chapter.facts.push(Fact::plain("Enclosure when grown, at least", build.map_or_else(Shown::missing, |build| print::sides(build.inside_cm, units))));
+    if let Some(years) = general.years {
+        let days = (years.0.map(|years| years * 365.25), years.1.map(|years| years * 365.25));
+        chapter.facts.push(Fact::plain("Span of life", print::shown::<Span>(Some(days), units, Rounding::Nearest)));
+    }
+    if let Some(stage) = species.feeding.last() {
+        let every = stage.every.as_ref().map(|every| format!(", every {}", every.value.print(units, Rounding::Nearest).first));
+        let meal = stage.meal.clone().unwrap_or_default();
+        chapter.facts.push(Fact::plain("Eats when grown", format!("{meal}{}", every.unwrap_or_default())));
+    }
+    chapter.workings.push(WorkingBlock::from(&own.growth.working));
+    if let Some(least) = own.grown.as_ref().and_then(|space| space.strictest().least.as_ref().ok()) {
+        chapter.workings.push(WorkingBlock {
+            title: "Enclosure when grown".to_owned(),
+            formula: "the standard's rule, applied to the projected adult length".to_owned(),
+            steps: least.steps.clone(),
+            assumptions: least.assumptions.clone(),
+            publication: own.grown.as_ref().map(|space| care::publication(model, &space.strictest().standard)).unwrap_or_default(),
+        });
+    }
+    chapter
+}
+
+/// The first two weeks in a new home.
+pub(super) fn first_weeks(animal: &Animal, species: &Species, own: &AnimalFigures, model: &Model) -> Chapter {
+    let units = model.site.units;
+    let mut chapter = Chapter::new("first-weeks", "The first two weeks");
+    let cool = species.temperature.cool.as_ref().or(species.temperature.water.as_ref());
+    let ready = cool.map(|cool| {
+        let cool: Shown = cool.value.print(units, Rounding::Inward).into();
+        format!(", with the cool side or the water at {}", both(&cool))
+    });
+    let days = [
+        ("Before it comes", format!("Run the enclosure for some days until its readings hold by day and by night{}.", ready.unwrap_or_default())),
+        ("Day 1", format!("Put {} in, close up, and leave it alone. Fresh water; no food, no handling.", animal.name)),
+        ("Days 2 to 7", "Look once a day without opening more than you must: readings, water, droppings, doors. Do not handle it.".to_owned()),
+        ("First meal", format!("Not before it has settled for about a week, and not before it is due: {}. Take back what it leaves.", next_meal(own).first)),
+        ("Days 8 to 14", "Weigh it once. A refused meal is offered again at the next turn, not sooner. Then short, calm handling, never after a meal.".to_owned()),
+        ("A vet", "Book a first check with a vet who treats reptiles and amphibians, with a sample of droppings.".to_owned()),
+    ];
+    chapter.facts = days.into_iter().map(|(label, text)| Fact::plain(label, text)).collect();
+    chapter
+}
+
+/// Signs of illness, the most urgent first.
+pub(super) fn signs(species: &Species) -> Chapter {
+    let mut chapter = Chapter::new("signs", "When to ring a vet");
+    chapter.tables.extend(tables::signs(species));
+    if chapter.tables.is_empty() {
+        chapter.facts.push(Fact::plain("Signs", Shown::missing()));
+    }
+    chapter
+}
+

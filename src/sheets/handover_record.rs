@@ -1,0 +1,173 @@
+//! What is on record of an animal: who it is, where it came from, what it weighed, ate and shed, how it has been.
+
+use jiff::civil::Date;
+
+use crate::model::log::{Event, MealOutcome};
+use crate::model::word::Word;
+use crate::model::{Animal, Model, Species};
+
+use super::animal::{age, capital, sex};
+use super::blocks::{Chapter, Fact, Shown, Table};
+use super::frame::long_date;
+use super::print;
+
+/// How many lines of a record a sheet has room for.
+const LINES: usize = 10;
+
+fn known(text: &Option<String>) -> Shown {
+    text.clone().map_or_else(Shown::missing, Shown::plain)
+}
+
+fn table(caption: &str, head: &[&str], rows: Vec<Vec<Shown>>) -> Option<Table> {
+    let head = head.iter().map(|heading| (*heading).to_owned()).collect();
+    (!rows.is_empty()).then(|| Table { caption: caption.to_owned(), head, rows, note: None })
+}
+
+/// Who it is, and how each of these is known.
+pub(super) fn identity(animal: &Animal, species: &Species, as_of: Date) -> Chapter {
+    let form = animal.form.as_ref().and_then(|form| species.size.forms.get(&form.name));
+    let sex = match &animal.sex_basis {
+        Some(basis) => format!("{} ({basis})", sex(animal.sex)),
+        None => format!("{} (how it was told is not known)", sex(animal.sex)),
+    };
+    let mut chapter = Chapter::new("identity", "Identity");
+    chapter.facts = vec![
+        Fact::plain("Name", animal.name.clone()),
+        Fact::plain("Species", format!("{}, {}", species.name, species.scientific)),
+        Fact::plain("Form or locality", form.map_or_else(Shown::missing, |form| Shown::plain(form.name.clone()))),
+        Fact::plain("Sex", sex),
+        Fact::plain("Age", age(animal.hatched.map(|(date, basis, _)| (date, basis)), as_of)),
+        Fact::plain("Chip or marks", known(&animal.chip)),
+        Fact::plain("Temperament", known(&animal.temperament)),
+    ];
+    chapter
+}
+
+/// Where it came from.
+pub(super) fn origin(animal: &Animal) -> Chapter {
+    let mut chapter = Chapter::new("origin", "Origin");
+    let arrived = animal.arrived.map_or_else(Shown::missing, |(date, _)| Shown::plain(long_date(date)));
+    chapter.facts = vec![
+        Fact::plain("Came from", known(&animal.origin)),
+        Fact::plain("Arrived", arrived),
+        Fact::plain("Status", animal.status.spelling().to_owned()),
+    ];
+    chapter
+}
+
+/// Its lengths and weights, the latest first.
+pub(super) fn measurements(animal: &Animal, species: &Species, model: &Model, as_of: Date) -> Chapter {
+    let units = model.site.units;
+    let mut chapter = Chapter::new("measurements", "Measurements");
+    let rows = animal.log.iter().rev().filter(|entry| entry.date <= as_of).filter_map(|entry| {
+        let (what, value) = match entry.event {
+            Event::Weight(mass) => ("Weight".to_owned(), print::mass(mass.grams(), units)),
+            Event::Length(length) => (capital(species.size.measure.spelling()), print::length(length.cm(), units)),
+            _ => return None,
+        };
+        Some(vec![Shown::plain(long_date(entry.date)), Shown::plain(what), value])
+    });
+    chapter.tables.extend(table("The last measurements", &["Day", "What", "Measured"], rows.take(LINES).collect()));
+    if chapter.tables.is_empty() {
+        chapter.facts.push(Fact::plain("Lengths and weights", Shown::missing()));
+    }
+    chapter
+}
+
+/// What it was last offered, and whether it ate.
+pub(super) fn feeding_record(animal: &Animal, model: &Model, as_of: Date) -> Chapter {
+    let units = model.site.units;
+    let mut chapter = Chapter::new("feeding-record", "Feeding record");
+    let offered: Vec<_> = animal.meals().rev().filter(|(date, ..)| *date <= as_of).take(LINES).collect();
+    let count = |wanted| offered.iter().filter(|(.., outcome)| *outcome == wanted).count();
+    if offered.is_empty() {
+        chapter.facts.push(Fact::plain("Meals", Shown::missing()));
+        return chapter;
+    }
+    let last = animal.last_eaten().filter(|date| *date <= as_of);
+    chapter.facts = vec![
+        Fact::plain("Last meal eaten", last.map_or_else(Shown::missing, |date| Shown::plain(long_date(date)))),
+        Fact::plain(
+            format!("Of the last {}", offered.len()),
+            format!("{} taken, {} in part, {} refused", count(MealOutcome::Taken), count(MealOutcome::Part), count(MealOutcome::Refused)),
+        ),
+    ];
+    let rows = offered.iter().map(|(date, food, mass, outcome)| {
+        let outcome = match outcome {
+            MealOutcome::Taken => "taken",
+            MealOutcome::Part => "in part",
+            MealOutcome::Refused => "refused",
+        };
+        let mass = mass.map_or_else(|| Shown::plain("not weighed"), |mass| print::mass(mass.grams(), units));
+        vec![Shown::plain(long_date(*date)), Shown::plain((*food).to_owned()), mass, Shown::plain(outcome)]
+    });
+    chapter.tables.extend(table("The last meals offered", &["Day", "Food", "Mass", "Outcome"], rows.collect()));
+    chapter
+}
+
+/// Its last sheds.
+pub(super) fn sheds(animal: &Animal, as_of: Date) -> Chapter {
+    let mut chapter = Chapter::new("sheds", "Sheds");
+    let rows = animal.log.iter().rev().filter(|entry| entry.date <= as_of).filter_map(|entry| {
+        let Event::Shed { complete } = entry.event else { return None };
+        let how = match complete {
+            Some(true) => "complete",
+            Some(false) => "in pieces",
+            None => "not noted",
+        };
+        let note = entry.note.clone().unwrap_or_else(|| "–".to_owned());
+        Some(vec![Shown::plain(long_date(entry.date)), Shown::plain(how), Shown::plain(note)])
+    });
+    chapter.tables.extend(table("The last sheds", &["Day", "How", "Remark"], rows.take(4).collect()));
+    if chapter.tables.is_empty() {
+        chapter.facts.push(Fact::plain("Last shed", Shown::missing()));
+    }
+    chapter
+}
+
+/// Illness and treatment, without doses.
+pub(super) fn health(animal: &Animal, as_of: Date) -> Chapter {
+    let mut chapter = Chapter::new("health", "Health and treatment");
+    let mut lines: Vec<(Option<Date>, String, String)> = animal
+        .history
+        .iter()
+        .map(|entry| (entry.date, entry.what.clone(), entry.by.clone().unwrap_or_else(|| "–".to_owned())))
+        .collect();
+    for entry in animal.log.iter().filter(|entry| entry.date <= as_of) {
+        match &entry.event {
+            Event::Illness(what) => lines.push((Some(entry.date), format!("Illness: {what}"), "–".to_owned())),
+            Event::Treatment(what) => lines.push((Some(entry.date), format!("Treatment: {what}"), "–".to_owned())),
+            _ => {}
+        }
+    }
+    lines.sort_by_key(|(date, ..)| std::cmp::Reverse(*date));
+    let rows = lines.into_iter().map(|(date, what, by)| {
+        vec![date.map_or_else(Shown::missing, |date| Shown::plain(long_date(date))), Shown::plain(what), Shown::plain(by)]
+    });
+    chapter.tables.extend(table("Illness, tests and treatment", &["Day", "What", "By"], rows.collect()));
+    if chapter.tables.is_empty() {
+        chapter.facts.push(Fact::plain("Illness and treatment", "none on record"));
+    }
+    chapter.facts.push(Fact::plain("For a vet", known(&animal.notes.vet)));
+    chapter
+}
+
+/// The papers that go with it.
+pub(super) fn papers(animal: &Animal, species: &Species) -> Chapter {
+    let mut chapter = Chapter::new("papers", "Papers");
+    for paper in &animal.papers {
+        chapter.facts.push(Fact::plain("Handed over", paper.clone()));
+    }
+    if animal.papers.is_empty() {
+        chapter.facts.push(Fact::plain("Handed over", "none on record"));
+    }
+    for (_, cites) in species.stated_words() {
+        chapter.facts.push(Fact::plain("International trade", cites));
+    }
+    for rule in &species.legal.rules {
+        let paper = rule.paper.as_ref().map(|paper| format!(" Paper: {paper}.")).unwrap_or_default();
+        chapter.facts.push(Fact::plain(rule.jurisdiction.clone(), format!("{}{paper}", rule.says)));
+    }
+    chapter.facts.push(Fact::plain("Law", "check locally before it moves; local law decides"));
+    chapter
+}

@@ -1,0 +1,120 @@
+//! The index: species by group, and the animals that are looking for a home.
+
+use serde::Serialize;
+
+use crate::figures::Figures;
+use crate::model::Model;
+use crate::model::word::Status;
+
+use super::blocks::{Link, Shown};
+use super::frame::Frame;
+use super::public::PublicAnimal;
+use super::{care, print};
+
+/// The index of a site.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct IndexSheet {
+    /// The frame.
+    pub frame: Frame,
+    /// The groups of species.
+    pub groups: Vec<Group>,
+    /// Animals that are looking for a home.
+    pub seeking: Vec<AnimalEntry>,
+    /// Other published animals.
+    pub residents: Vec<AnimalEntry>,
+    /// Further pages.
+    pub pages: Vec<Link>,
+}
+
+/// A group of species.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Group {
+    /// Its heading.
+    pub title: String,
+    /// Its species.
+    pub species: Vec<SpeciesEntry>,
+}
+
+/// A species in the index.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct SpeciesEntry {
+    /// Its care sheet.
+    pub link: Link,
+    /// The scientific name.
+    pub scientific: String,
+    /// One sentence.
+    pub summary: Option<String>,
+    /// Adult length.
+    pub size: Shown,
+    /// Years of keeping.
+    pub years: Shown,
+    /// What to build for it when grown.
+    pub space: Shown,
+}
+
+/// An animal in the index.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct AnimalEntry {
+    /// Its page.
+    pub link: Link,
+    /// What it is.
+    pub species: String,
+    /// The first sentence of its story.
+    pub teaser: Option<String>,
+}
+
+/// Builds the index.
+pub fn index(model: &Model, figures: &Figures) -> IndexSheet {
+    let units = model.site.units;
+    let mut groups = Vec::new();
+    for (kind, title) in care::GROUPS {
+        let species: Vec<SpeciesEntry> = care::in_order(model)
+            .into_iter()
+            .filter(|(_, species)| species.kind == kind)
+            .filter_map(|(key, species)| {
+                let of = figures.species.get(key)?;
+                let lengths = crate::figures::growth::adult_range_cm(species, crate::model::word::Sex::Unknown, None);
+                let lengths = lengths.map(|(low, high)| (Some(low), Some(high)));
+                let years = of.years.map(|(low, high)| (low.map(|years| years * 365.25), high.map(|years| years * 365.25)));
+                Some(SpeciesEntry {
+                    link: Link { text: species.name.clone(), href: super::care_path(key) },
+                    scientific: species.scientific.clone(),
+                    summary: species.summary.clone(),
+                    size: print::shown::<crate::quantity::Length>(lengths, units, crate::quantity::Rounding::Nearest),
+                    years: print::shown::<crate::quantity::Span>(years, units, crate::quantity::Rounding::Nearest),
+                    space: care::space(of, units),
+                })
+            })
+            .collect();
+        if !species.is_empty() {
+            groups.push(Group { title: title.to_owned(), species });
+        }
+    }
+    let entries = |seeking: bool| -> Vec<AnimalEntry> {
+        let all = model.animals.iter().filter_map(|(key, animal)| {
+            let public = PublicAnimal::of(model, animal)?;
+            let is_seeking = public.status == Status::SeekingHome;
+            (is_seeking == seeking && animal.is_kept()).then(|| AnimalEntry {
+                link: Link { text: public.name.clone(), href: super::animal_path(key) },
+                species: public.species_name.clone(),
+                teaser: public.story.as_deref().map(first_sentence),
+            })
+        });
+        all.collect()
+    };
+    let pages = model.pages.iter().map(|(key, page)| Link { text: page.title.clone(), href: super::page_path(key) });
+    IndexSheet {
+        frame: Frame::new(&model.site, "index.html", false, &model.site.title, "Care sheets with their sources, checked and worked out.", figures.as_of),
+        groups,
+        seeking: entries(true),
+        residents: entries(false),
+        pages: pages.collect(),
+    }
+}
+
+fn first_sentence(text: &str) -> String {
+    match text.find(". ") {
+        Some(end) => text[..=end].to_owned(),
+        None => text.to_owned(),
+    }
+}

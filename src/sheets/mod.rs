@@ -1,0 +1,168 @@
+//! What each page says: figures and words put in the order in which people need them, in both systems of units.
+//!
+//! [`plan`] lists the pages of a site, [`build`] makes one of them. Nothing here knows how a page looks. A public sheet is
+//! built from types that cannot hold anything private.
+
+pub mod animal;
+pub mod blocks;
+pub mod card;
+pub mod care;
+pub mod cautions;
+pub mod citing;
+pub mod frame;
+pub mod handover;
+mod handover_needs;
+mod handover_record;
+pub mod index;
+pub mod page;
+pub mod print;
+pub mod public;
+pub mod sources;
+pub mod tables;
+pub mod words;
+
+use serde::Serialize;
+
+use crate::figures::Figures;
+use crate::model::Model;
+
+/// One page, by what it says.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[serde(untagged)]
+pub enum Sheet {
+    /// The index.
+    Index(Box<index::IndexSheet>),
+    /// A care sheet.
+    Care(Box<care::CareSheet>),
+    /// A wall card.
+    Card(Box<card::WallCard>),
+    /// A published animal.
+    Animal(Box<animal::AnimalSheet>),
+    /// The bibliography.
+    Sources(Box<sources::SourcesSheet>),
+    /// A further page.
+    Page(Box<page::PageSheet>),
+    /// A handover sheet.
+    Handover(Box<handover::HandoverSheet>),
+}
+
+/// Which page is meant.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Wanted {
+    /// The index.
+    Index,
+    /// The care sheet of a species.
+    Care(String),
+    /// The wall card of a species.
+    Card(String),
+    /// The page of an animal.
+    Animal(String),
+    /// The bibliography.
+    Sources,
+    /// A further page.
+    Page(String),
+    /// The handover sheet of an animal.
+    Handover(String),
+}
+
+const SOURCES: &str = "sources/index.html";
+
+fn care_path(key: &str) -> String {
+    format!("species/{key}/index.html")
+}
+
+fn card_path(key: &str) -> String {
+    format!("species/{key}/card.html")
+}
+
+fn animal_path(key: &str) -> String {
+    format!("animals/{key}/index.html")
+}
+
+fn page_path(key: &str) -> String {
+    format!("pages/{key}/index.html")
+}
+
+fn handover_path(key: &str) -> String {
+    format!("animals/{key}/handover.html")
+}
+
+impl Wanted {
+    /// The path of the page below the output folder.
+    pub fn path(&self) -> String {
+        let inside = match self {
+            Wanted::Index => "index.html".to_owned(),
+            Wanted::Care(key) => care_path(key),
+            Wanted::Card(key) => card_path(key),
+            Wanted::Animal(key) => animal_path(key),
+            Wanted::Sources => SOURCES.to_owned(),
+            Wanted::Page(key) => page_path(key),
+            Wanted::Handover(key) => handover_path(key),
+        };
+        let part = if matches!(self, Wanted::Handover(_)) { "private" } else { "public" };
+        format!("{part}/{inside}")
+    }
+
+    /// The template that it is set in.
+    pub fn template(&self) -> &'static str {
+        match self {
+            Wanted::Index => "index.html",
+            Wanted::Care(_) => "care.html",
+            Wanted::Card(_) => "card.html",
+            Wanted::Animal(_) => "animal.html",
+            Wanted::Sources => "sources.html",
+            Wanted::Page(_) => "page.html",
+            Wanted::Handover(_) => "handover.html",
+        }
+    }
+}
+
+/// Lists every page of a site, in the order of their paths.
+pub fn plan(model: &Model) -> Vec<Wanted> {
+    let mut wanted = vec![Wanted::Index, Wanted::Sources];
+    for key in model.species.keys() {
+        wanted.push(Wanted::Care(key.clone()));
+        wanted.push(Wanted::Card(key.clone()));
+    }
+    for (key, animal) in &model.animals {
+        if animal.publish && animal.is_kept() {
+            wanted.push(Wanted::Animal(key.clone()));
+        }
+        wanted.push(Wanted::Handover(key.clone()));
+    }
+    wanted.extend(model.pages.keys().cloned().map(Wanted::Page));
+    wanted.sort_by_key(Wanted::path);
+    wanted
+}
+
+/// Builds one page; none if the model does not hold what it is about.
+pub fn build(model: &Model, figures: &Figures, wanted: &Wanted) -> Option<Sheet> {
+    Some(match wanted {
+        Wanted::Index => Sheet::Index(Box::new(index::index(model, figures))),
+        Wanted::Sources => Sheet::Sources(Box::new(sources::sources(model, figures))),
+        Wanted::Care(key) => {
+            let (species, of) = (model.species.get(key)?, figures.species.get(key)?);
+            Sheet::Care(Box::new(care::care(model, figures, key, species, of)))
+        }
+        Wanted::Card(key) => {
+            let (species, of) = (model.species.get(key)?, figures.species.get(key)?);
+            Sheet::Card(Box::new(card::card(model, figures, key, species, of)))
+        }
+        Wanted::Animal(key) => Sheet::Animal(Box::new(animal::animal(model, figures, key, figures.animals.get(key)?)?)),
+        Wanted::Page(key) => Sheet::Page(Box::new(page::page(model, figures, key, model.pages.get(key)?))),
+        Wanted::Handover(key) => Sheet::Handover(Box::new(handover_sheet(model, figures, key, None)?)),
+    })
+}
+
+/// Builds the handover sheet of an animal, addressed to somebody where a name is given.
+pub fn handover_sheet(
+    model: &Model,
+    figures: &Figures,
+    key: &str,
+    addressed_to: Option<&str>,
+) -> Option<handover::HandoverSheet> {
+    let animal = model.animals.get(key)?;
+    let species = model.species.get(&animal.species.name)?;
+    let of = (figures.animals.get(key)?, figures.species.get(&animal.species.name)?);
+    Some(handover::handover(model, figures, key, animal, species, of, addressed_to))
+}

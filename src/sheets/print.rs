@@ -1,0 +1,100 @@
+//! Derived numbers as they stand on a page: a unit, both systems, rounded to the safe side.
+
+use crate::figures::enclosure::{Minimum, Shape};
+use crate::figures::working::Ends;
+use crate::quantity::{
+    Area, Dimensions, Length, Mass, Quantity, Range, Rounding, Span, System, Temperature, Volume, print_one,
+};
+
+use super::blocks::Shown;
+
+/// A range from its ends, each in the base unit. None where both are open or they stand the wrong way round.
+pub fn range<Q: Quantity>(ends: Ends) -> Option<Range<Q>> {
+    match ends {
+        (Some(low), Some(high)) => Range::between(Q::from_base(low), Q::from_base(high)).ok(),
+        (Some(low), None) => Some(Range::at_least(Q::from_base(low))),
+        (None, Some(high)) => Some(Range::at_most(Q::from_base(high))),
+        (None, None) => None,
+    }
+}
+
+/// A range in words, or that it is not known.
+pub fn shown<Q: Quantity>(ends: Option<Ends>, units: System, rounding: Rounding) -> Shown {
+    ends.and_then(range::<Q>).map_or_else(Shown::missing, |range| range.print(units, rounding).into())
+}
+
+/// A temperature, to the nearest.
+pub fn temperature(celsius: Option<f64>, units: System) -> Shown {
+    celsius.map_or_else(Shown::missing, |celsius| {
+        print_one(Temperature::from_celsius(celsius), units, Rounding::Nearest).into()
+    })
+}
+
+/// A length, to the nearest.
+pub fn length(cm: f64, units: System) -> Shown {
+    print_one(Length::from_cm(cm), units, Rounding::Nearest).into()
+}
+
+/// A mass, to the nearest.
+pub fn mass(grams: f64, units: System) -> Shown {
+    print_one(Mass::from_grams(grams), units, Rounding::Nearest).into()
+}
+
+/// A span in days, to the nearest.
+pub fn days(days: f64) -> Shown {
+    print_one(Span::from_days(days), System::Metric, Rounding::Nearest).into()
+}
+
+/// Inside measures, rounded up.
+pub fn sides(cm: [f64; 3], units: System) -> Shown {
+    let [length, width, height] = cm.map(Length::from_cm);
+    Dimensions { length, width, height }.print(units, Rounding::Up).into()
+}
+
+/// What a standard asks for: sides where it gives them, else the floor, the height and the water, all rounded up.
+pub fn least(least: &Minimum, units: System) -> Shown {
+    let layouts: Vec<Shown> = least.shapes().map(|shape| layout(shape, units)).filter(|shown| !shown.first.is_empty()).collect();
+    let mut parts = vec![join(&layouts, " or ")];
+    if let Some(litres) = least.water_l {
+        parts.push(with("water", print_one(Volume::from_litres(litres), units, Rounding::Up).into()));
+    }
+    if let Some(depth) = least.water_depth_cm {
+        parts.push(with("water depth", print_one(Length::from_cm(depth), units, Rounding::Up).into()));
+    }
+    if let Some(land) = least.land_m2 {
+        parts.push(with("land", print_one(Area::from_square_metres(land), units, Rounding::Up).into()));
+    }
+    parts.retain(|part| !part.first.is_empty());
+    join(&parts, ", ")
+}
+
+fn layout(shape: &Shape, units: System) -> Shown {
+    if let (Some([length, width]), Some(height)) = (shape.length_width_cm, shape.height_cm) {
+        return sides([length, width, height], units);
+    }
+    let up = |cm: f64| Shown::from(print_one(Length::from_cm(cm), units, Rounding::Up));
+    let mut parts = Vec::new();
+    if let Some([length, width]) = shape.length_width_cm {
+        parts.push(join(&[up(length), up(width)], " × "));
+    } else if let Some(floor) = shape.floor_m2 {
+        parts.push(with("floor", print_one(Area::from_square_metres(floor), units, Rounding::Up).into()));
+    }
+    if let Some(height) = shape.height_cm {
+        parts.push(with("height", up(height)));
+    }
+    join(&parts, ", ")
+}
+
+fn with(word: &str, shown: Shown) -> Shown {
+    Shown { first: format!("{word} {}", shown.first), second: shown.second.map(|second| format!("{word} {second}")) }
+}
+
+/// Joins values, each system for itself.
+pub fn join(parts: &[Shown], between: &str) -> Shown {
+    let first = parts.iter().map(|part| part.first.as_str()).collect::<Vec<_>>().join(between);
+    let second = parts.iter().any(|part| part.second.is_some()).then(|| {
+        let each = parts.iter().map(|part| part.second.as_deref().unwrap_or(&part.first));
+        each.collect::<Vec<_>>().join(between)
+    });
+    Shown { first, second }
+}

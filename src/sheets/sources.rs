@@ -1,0 +1,99 @@
+//! The bibliography, and what rests on each source.
+
+use std::collections::BTreeMap;
+
+use serde::Serialize;
+
+use crate::figures::Figures;
+use crate::model::Model;
+
+use super::blocks::{Link, SourceEntry};
+use super::citing;
+use super::frame::Frame;
+
+/// The sources page.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct SourcesSheet {
+    /// The frame.
+    pub frame: Frame,
+    /// Every source that something rests on.
+    pub sources: Vec<SourceUse>,
+    /// The standards in force.
+    pub standards: Vec<String>,
+    /// How many figures rest on common practice alone.
+    pub common_practice: usize,
+}
+
+/// A source and what rests on it.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct SourceUse {
+    /// The source.
+    pub source: SourceEntry,
+    /// What rests on it, by species.
+    pub rests: Vec<Resting>,
+}
+
+/// The figures of one species that rest on a source.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Resting {
+    /// The species.
+    pub species: Link,
+    /// The figures.
+    pub figures: Vec<String>,
+}
+
+/// Builds the sources page.
+pub fn sources(model: &Model, figures: &Figures) -> SourcesSheet {
+    let mut uses: BTreeMap<&str, BTreeMap<&str, Vec<String>>> = BTreeMap::new();
+    let mut common_practice = 0;
+    for (key, species) in &model.species {
+        let mut rest = |source: &str, figure: String| {
+            if let Some((source, _)) = model.sources.get_key_value(source) {
+                let figures = uses.entry(source).or_default().entry(key).or_default();
+                if !figures.contains(&figure) {
+                    figures.push(figure);
+                }
+            }
+        };
+        for stated in species.stated() {
+            common_practice += usize::from(stated.sources.is_empty());
+            let also = stated.others.iter().flat_map(|(_, sources)| sources.iter());
+            for named in stated.sources.iter().chain(also) {
+                rest(&named.name, lower(&stated.label));
+            }
+        }
+        for sign in &species.signs {
+            sign.sources.iter().for_each(|named| rest(&named.name, "signs of illness".to_owned()));
+        }
+        for rule in &species.legal.rules {
+            rule.sources.iter().for_each(|named| rest(&named.name, format!("law, {}", rule.jurisdiction)));
+        }
+        for standard in crate::figures::space::in_force(model, species) {
+            rest(&standard.source, "least enclosure".to_owned());
+        }
+    }
+    let sources = uses.iter().enumerate().filter_map(|(place, (key, species))| {
+        let rests = species.iter().map(|(key, figures)| Resting {
+            species: Link { text: model.species[*key].name.clone(), href: super::care_path(key) },
+            figures: figures.clone(),
+        });
+        Some(SourceUse { source: citing::entry(key, place + 1, model.sources.get(*key)?), rests: rests.collect() })
+    });
+    let in_force: std::collections::BTreeSet<&str> = model
+        .species
+        .values()
+        .flat_map(|species| crate::figures::space::in_force(model, species))
+        .map(|standard| standard.name.as_str())
+        .collect();
+    SourcesSheet {
+        frame: Frame::new(&model.site, super::SOURCES, false, "Sources", "Every publication that a figure rests on.", figures.as_of),
+        sources: sources.collect(),
+        standards: in_force.into_iter().map(|name| super::care::publication(model, name)).collect(),
+        common_practice,
+    }
+}
+
+fn lower(label: &str) -> String {
+    let mut letters = label.chars();
+    letters.next().map(|first| first.to_lowercase().chain(letters).collect()).unwrap_or_default()
+}

@@ -1,0 +1,142 @@
+//! The tables of a care sheet: enclosure by standard, humidity by zone, feeding by stage, the year of light, signs.
+
+use crate::figures::SpeciesFigures;
+use crate::figures::humidity::HumidityFigures;
+use crate::model::Species;
+use crate::model::species::Stage;
+use crate::model::word::Urgency;
+use crate::quantity::{Humidity, Length, Mass, Rounding, Span, System, Temperature, print_one};
+
+use super::blocks::{Shown, Table};
+use super::print;
+
+fn table(caption: &str, head: &[&str], rows: Vec<Vec<Shown>>) -> Option<Table> {
+    if rows.is_empty() {
+        return None;
+    }
+    let head = head.iter().map(|heading| (*heading).to_owned()).collect();
+    Some(Table { caption: caption.to_owned(), head, rows, note: None })
+}
+
+/// What each standard in force asks for a grown animal.
+pub fn enclosure(figures: &SpeciesFigures, titles: &dyn Fn(&str) -> String, units: System) -> Option<Table> {
+    let rows = figures.enclosure.iter().map(|need| {
+        let least = match &need.least {
+            Ok(least) => print::least(least, units),
+            Err(reason) => Shown::plain(format!("not worked out: {reason}")),
+        };
+        let build = need.build.as_ref().map_or_else(|| Shown::plain("–"), |build| print::sides(build.inside_cm, units));
+        vec![
+            Shown::plain(need.for_whom.clone()),
+            print::length(need.reference_length_cm, units),
+            Shown::plain(titles(&need.standard)),
+            least,
+            build,
+        ]
+    });
+    let mut table = table(
+        "Least enclosure for one grown animal, inside: length × width × height",
+        &["For", "At a length of", "By", "At least", "Sizes to buy or build"],
+        rows.collect(),
+    )?;
+    table.note = Some("Worked out at the top of the adult range. More room is better; a standard is a floor, not a goal.".to_owned());
+    Some(table)
+}
+
+/// What a hygrometer may read at each zone.
+pub fn humidity(figures: &HumidityFigures, units: System) -> Option<Table> {
+    let rows = figures.readings.iter().map(|reading| {
+        let percent = print_one(Humidity::from_percent(reading.at_most_percent), units, Rounding::Down);
+        vec![
+            Shown::plain(reading.zone.clone()),
+            print::temperature(Some(reading.temperature_c), units),
+            Shown::plain(format!("at most {}", percent.first)),
+        ]
+    });
+    let mut table = table("What the hygrometer may read", &["Zone", "At", "Reading"], rows.collect())?;
+    if let Some(dew) = figures.dew_point_c {
+        let dew: Shown = print_one(Temperature::from_celsius(dew), units, Rounding::Up).into();
+        table.note = Some(format!("The same air reads drier where it is warmer. At the ceiling, water condenses on anything colder than {dew}."));
+    }
+    Some(table)
+}
+
+/// Feeding by stage of life.
+pub fn feeding(species: &Species, figures: &SpeciesFigures, units: System) -> Option<Table> {
+    let rows = species.feeding.iter().zip(&figures.feeding).map(|(stage, row)| {
+        vec![
+            Shown::plain(stage.name.clone()),
+            until(stage, units),
+            Shown::plain(stage.meal.clone().unwrap_or_else(|| "–".to_owned())),
+            amount(stage, row.mass_g, units),
+            row.interval_days.map_or_else(|| Shown::plain("–"), |ends| print::shown::<Span>(Some(ends), units, Rounding::Nearest)),
+            per_year(row.meals_per_year),
+        ]
+    });
+    table("Feeding by stage of life", &["Stage", "Until", "Meal", "How much", "Every", "Meals a year"], rows.collect())
+}
+
+fn until(stage: &Stage, units: System) -> Shown {
+    let age = stage.until_age.map(|age| print_one(age, units, Rounding::Nearest).into());
+    let length = stage.until_length.map(|length| print_one::<Length>(length, units, Rounding::Nearest).into());
+    let mass = stage.until_mass.map(|mass| print_one::<Mass>(mass, units, Rounding::Nearest).into());
+    let bounds: Vec<Shown> = [age, length, mass].into_iter().flatten().collect();
+    if bounds.is_empty() { Shown::plain("old age") } else { print::join(&bounds, " or ") }
+}
+
+/// How much a meal is: the count of insects, the share of the animal's mass, the mass.
+fn amount(stage: &Stage, mass_g: Option<crate::figures::Ends>, units: System) -> Shown {
+    let mut parts = Vec::new();
+    if let Some(count) = &stage.count {
+        let (low, high) = count.value;
+        parts.push(Shown::plain(if low == high { format!("{low}") } else { format!("{low}–{high}") }));
+    }
+    if let Some(share) = &stage.share {
+        let share: Shown = share.value.print(units, Rounding::Nearest).into();
+        parts.push(Shown::plain(format!("{} of its mass", share.first)));
+    }
+    if let Some(range) = mass_g.and_then(print::range::<Mass>) {
+        parts.push(range.print(units, Rounding::Nearest).into());
+    }
+    if parts.is_empty() { Shown::plain("–") } else { print::join(&parts, "; ") }
+}
+
+fn per_year(meals: Option<crate::figures::Ends>) -> Shown {
+    let Some((Some(fewest), Some(most))) = meals else { return Shown::plain("–") };
+    let (fewest, most) = (fewest.round(), most.round());
+    Shown::plain(if fewest == most { format!("{fewest}") } else { format!("{fewest}–{most}") })
+}
+
+/// The length of the day through the year.
+pub fn year_of_light(figures: &SpeciesFigures) -> Option<Table> {
+    const MONTHS: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+    let hours = figures.light.day_hours?;
+    let row = std::iter::once(Shown::plain("hours")).chain(hours.iter().map(|hours| Shown::plain(format!("{hours:.1}")))).collect();
+    let head: Vec<&str> = std::iter::once("Month").chain(MONTHS).collect();
+    table("Length of the day where it comes from", &head, vec![row])
+}
+
+/// Signs of illness, the most urgent first.
+pub fn signs(species: &Species) -> Option<Table> {
+    let mut signs: Vec<_> = species.signs.iter().collect();
+    signs.sort_by_key(|sign| sign.urgency);
+    let rows = signs.into_iter().map(|sign| {
+        vec![
+            Shown::plain(sign.sign.clone()),
+            Shown::plain(sign.means.clone().unwrap_or_else(|| "–".to_owned())),
+            Shown::plain(urgency(sign.urgency)),
+        ]
+    });
+    table("Signs, and how soon a vet should see them", &["Sign", "May mean", "What to do"], rows.collect())
+}
+
+/// What an urgency asks for.
+pub fn urgency(urgency: Urgency) -> &'static str {
+    match urgency {
+        Urgency::Now => "ring a vet and travel now",
+        Urgency::Day => "a vet within 24 hours",
+        Urgency::Days => "a vet within days",
+        Urgency::Watch => "write it down and check the set-up",
+    }
+}
+
