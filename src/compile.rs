@@ -1,5 +1,7 @@
 //! The whole compile as one pure function: texts in, pages and findings out.
 
+use std::collections::BTreeSet;
+
 use jiff::civil::Date;
 use rayon::prelude::*;
 
@@ -35,9 +37,22 @@ pub fn check(sources: &Sources, read: Vec<Finding>, as_of: Date) -> Checked {
     let figures = figures(&model, as_of);
     let mut found = read;
     found.extend(parsed);
-    found.extend(proof(&Evidence { sources, model: &model, figures: &figures }));
+    let faulty: BTreeSet<_> =
+        found.iter().filter_map(|finding| finding.place).map(|place| place.file).collect();
+    let mut proved = proof(&Evidence { sources, model: &model, figures: &figures });
+    // A figure that could not be read has been reported; that it is missing too would be said twice.
+    proved.retain(|finding| {
+        !(reports_absence(finding)
+            && finding.place.is_some_and(|place| faulty.contains(&place.file)))
+    });
+    found.extend(proved);
     let findings = with_site_severities(&model, found);
     Checked { model, figures, findings }
+}
+
+/// Tells whether a finding says that something is not there.
+fn reports_absence(finding: &Finding) -> bool {
+    finding.code.name.ends_with("-missing")
 }
 
 /// Sets every page of a checked site, on all cores. An error among the findings stops it: nothing is set.
@@ -53,7 +68,8 @@ pub fn compile(sources: &Sources, checked: &Checked) -> Result<Vec<File>, Vec<Fi
         let sheet = sheets::build(&checked.model, &checked.figures, wanted)?;
         Some(look.set(sources, wanted, &sheet))
     };
-    let pages: Vec<Result<File, Finding>> = sheets::plan(&checked.model).par_iter().filter_map(set).collect();
+    let pages: Vec<Result<File, Finding>> =
+        sheets::plan(&checked.model).par_iter().filter_map(set).collect();
     let mut files = theme(sources);
     let mut broken = Vec::new();
     for page in pages {
@@ -67,7 +83,10 @@ pub fn compile(sources: &Sources, checked: &Checked) -> Result<Vec<File>, Vec<Fi
         finding::sort(&mut broken);
         return Err(broken);
     }
-    files.push(File { path: "private/DO-NOT-PUBLISH.txt".to_owned(), bytes: PRIVATE_NOTE.as_bytes().to_vec() });
+    files.push(File {
+        path: "private/DO-NOT-PUBLISH.txt".to_owned(),
+        bytes: PRIVATE_NOTE.as_bytes().to_vec(),
+    });
     files.sort_by(|a, b| a.path.cmp(&b.path));
     Ok(files)
 }
@@ -83,7 +102,8 @@ pub fn handover(
     addressed_to: Option<&str>,
 ) -> Result<File, Vec<Finding>> {
     let look = Look::new(sources)?;
-    let sheet = sheets::handover_sheet(&checked.model, &checked.figures, animal, addressed_to).ok_or_else(Vec::new)?;
+    let sheet = sheets::handover_sheet(&checked.model, &checked.figures, animal, addressed_to)
+        .ok_or_else(Vec::new)?;
     let sheet = sheets::Sheet::Handover(Box::new(sheet));
     look.set(sources, &Wanted::Handover(animal.to_owned()), &sheet).map_err(|finding| vec![finding])
 }

@@ -16,14 +16,17 @@ fn main() -> ExitCode {
             return ExitCode::from(2);
         }
     };
-    let colour = std::io::stderr().is_terminal() && std::env::var_os("NO_COLOR").is_none_or(|value| value.is_empty());
-    let outcome = command.run(&mut Outside { today: today(), here, out: &mut out, err: &mut err, colour });
+    let colour = std::io::stderr().is_terminal()
+        && std::env::var_os("NO_COLOR").is_none_or(|value| value.is_empty());
+    let outcome =
+        command.run(&mut Outside { today: today(), here, out: &mut out, err: &mut err, colour });
     ExitCode::from(outcome as u8)
 }
 
 /// The day of `SOURCE_DATE_EPOCH` where that is set, else today where this machine is.
 fn today() -> jiff::civil::Date {
-    let seconds = std::env::var_os("SOURCE_DATE_EPOCH").and_then(|value| value.to_str()?.parse::<i64>().ok());
+    let seconds =
+        std::env::var_os("SOURCE_DATE_EPOCH").and_then(|value| value.to_str()?.parse::<i64>().ok());
     match seconds.and_then(|seconds| jiff::Timestamp::from_second(seconds).ok()) {
         Some(moment) => moment.to_zoned_datetime(jiff::tz::TimeZone::UTC).date(),
         None => jiff::ZonedDateTime::now().date(),

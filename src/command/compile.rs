@@ -26,7 +26,8 @@ pub(super) struct Arguments {
 pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
     let opened = open(&arguments.at, outside)?;
     let findings = &opened.checked.findings;
-    let denied = arguments.deny.is_some() && findings.iter().any(|finding| finding.severity > finding::Severity::Note);
+    let denied = arguments.deny.is_some()
+        && findings.iter().any(|finding| finding.severity > finding::Severity::Note);
     if !findings.is_empty() {
         opened.tell(findings, outside)?;
     }

@@ -44,7 +44,12 @@ fn list(codes: &BTreeMap<&str, &'static Code>) -> String {
         text.push_str(subject.heading());
         text.push('\n');
         for code in codes {
-            text.push_str(&format!("  {:width$}  {:7}  {}\n", code.name, code.severity.word(), code.summary));
+            text.push_str(&format!(
+                "  {:width$}  {:7}  {}\n",
+                code.name,
+                code.severity.word(),
+                code.summary
+            ));
         }
         text.push('\n');
     }

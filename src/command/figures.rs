@@ -36,7 +36,8 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
     for name in &arguments.names {
         if !figures.species.contains_key(name) && !figures.animals.contains_key(name) {
             let known = figures.species.keys().chain(figures.animals.keys()).map(String::as_str);
-            let near = did_you_mean(name, known).unwrap_or_else(|| "give the name of its file".to_owned());
+            let near =
+                did_you_mean(name, known).unwrap_or_else(|| "give the name of its file".to_owned());
             return Err(Failure::Said(format!("there is no species or animal `{name}`; {near}")));
         }
     }
@@ -89,11 +90,17 @@ fn worked(name: &str, working: &Working) -> String {
 
 /// Turns nested figures into lines of a name and a value; a range of two numbers stays together.
 fn flatten(prefix: &str, value: &Value, lines: &mut Vec<(String, String)>) {
-    let name = |key: &str| if prefix.is_empty() { key.to_owned() } else { format!("{prefix}.{key}") };
+    let name =
+        |key: &str| if prefix.is_empty() { key.to_owned() } else { format!("{prefix}.{key}") };
     match value {
-        Value::Object(entries) => entries.iter().for_each(|(key, value)| flatten(&name(key), value, lines)),
+        Value::Object(entries) => {
+            entries.iter().for_each(|(key, value)| flatten(&name(key), value, lines))
+        }
         Value::Array(items) if items.iter().any(Value::is_object) => {
-            items.iter().enumerate().for_each(|(place, item)| flatten(&name(&(place + 1).to_string()), item, lines));
+            items
+                .iter()
+                .enumerate()
+                .for_each(|(place, item)| flatten(&name(&(place + 1).to_string()), item, lines));
         }
         _ => lines.push((prefix.to_owned(), plain(value))),
     }
@@ -103,7 +110,9 @@ fn plain(value: &Value) -> String {
     match value {
         Value::Null => "–".to_owned(),
         Value::String(text) => text.clone(),
-        Value::Number(number) => number.as_f64().map_or_else(String::new, |number| crate::figures::working::number(number, 3)),
+        Value::Number(number) => number
+            .as_f64()
+            .map_or_else(String::new, |number| crate::figures::working::number(number, 3)),
         Value::Array(items) => match items.as_slice() {
             [low, high] => format!("{}–{}", plain(low), plain(high)),
             items => items.iter().map(plain).collect::<Vec<_>>().join(" "),

@@ -33,10 +33,17 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
     let animals = &checked.model.animals;
     if !animals.contains_key(&arguments.animal) {
         let near = did_you_mean(&arguments.animal, animals.keys().map(String::as_str));
-        let near = near.unwrap_or_else(|| format!("there are: {}", animals.keys().cloned().collect::<Vec<_>>().join(", ")));
+        let near = near.unwrap_or_else(|| {
+            format!("there are: {}", animals.keys().cloned().collect::<Vec<_>>().join(", "))
+        });
         return Err(Failure::Said(format!("there is no animal `{}`; {near}", arguments.animal)));
     }
-    let file = match compile::handover(&opened.sources, checked, &arguments.animal, arguments.addressed_to.as_deref()) {
+    let file = match compile::handover(
+        &opened.sources,
+        checked,
+        &arguments.animal,
+        arguments.addressed_to.as_deref(),
+    ) {
         Ok(file) => file,
         Err(broken) => {
             opened.tell(&broken, outside)?;
@@ -44,7 +51,10 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
         }
     };
     let out = opened.folder.join("out");
-    let mut files: Vec<_> = theme(&opened.sources).into_iter().filter(|file| file.path.starts_with("private/")).collect();
+    let mut files: Vec<_> = theme(&opened.sources)
+        .into_iter()
+        .filter(|file| file.path.starts_with("private/"))
+        .collect();
     let place = out.join(&file.path);
     files.push(file);
     write_some(&out, &files)?;

@@ -42,7 +42,9 @@ pub struct Outside<'a> {
 /// Compiles care data into care sheets.
 #[derive(Debug, Parser)]
 #[command(name = "wardsheet", version, max_term_width = 100, propagate_version = true)]
-#[command(after_help = "Exit status: 0 done; 1 findings stopped it; 2 the command line or the machine was at fault.")]
+#[command(
+    after_help = "Exit status: 0 done; 1 findings stopped it; 2 the command line or the machine was at fault."
+)]
 pub struct Command {
     #[command(subcommand)]
     verb: Verb,

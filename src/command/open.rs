@@ -19,7 +19,10 @@ pub(super) struct Opened {
 pub(super) fn open(at: &Whereabouts, outside: &Outside<'_>) -> Result<Opened, Failure> {
     let folder = Folder::find(at.site.as_deref(), &outside.here)?;
     let (first, _) = folder.read_site_file();
-    let libraries = first.named(Role::Site, "wardsheet").map(|file| parse::libraries(&file.text)).unwrap_or_default();
+    let libraries = first
+        .named(Role::Site, "wardsheet")
+        .map(|file| parse::libraries(&file.text))
+        .unwrap_or_default();
     let (sources, read) = folder.read(&libraries)?;
     let checked = check(&sources, read, at.as_of.unwrap_or(outside.today));
     Ok(Opened { folder: folder.path().to_owned(), sources, checked })
@@ -27,7 +30,11 @@ pub(super) fn open(at: &Whereabouts, outside: &Outside<'_>) -> Result<Opened, Fa
 
 impl Opened {
     /// Draws findings for people, and says how many there are.
-    pub(super) fn tell(&self, findings: &[Finding], outside: &mut Outside<'_>) -> Result<(), Failure> {
+    pub(super) fn tell(
+        &self,
+        findings: &[Finding],
+        outside: &mut Outside<'_>,
+    ) -> Result<(), Failure> {
         let drawn = draw::draw(findings, outside.colour, &|file| self.sources.shown(file));
         write!(outside.err, "{drawn}")?;
         writeln!(outside.err, "{}", draw::count(findings))?;

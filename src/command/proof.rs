@@ -21,7 +21,13 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
     let findings = &opened.checked.findings;
     opened.tell(findings, outside)?;
     let model = &opened.checked.model;
-    writeln!(outside.out, "{} species and {} animals checked", model.species.len(), model.animals.len())?;
-    let denied = arguments.deny.is_some() && findings.iter().any(|finding| finding.severity > finding::Severity::Note);
+    let animals = if model.animals.len() == 1 {
+        "1 animal".to_owned()
+    } else {
+        format!("{} animals", model.animals.len())
+    };
+    writeln!(outside.out, "{} species and {animals} checked", model.species.len())?;
+    let denied = arguments.deny.is_some()
+        && findings.iter().any(|finding| finding.severity > finding::Severity::Note);
     Ok(if finding::stops(findings) || denied { Outcome::Stopped } else { Outcome::Done })
 }

@@ -27,7 +27,10 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
     match write_fresh(&dir, &files) {
         Ok(()) => {}
         Err(FreshError::NotEmpty) => {
-            let sentence = format!("{} is not empty; nothing was written. Name a new folder", arguments.dir.display());
+            let sentence = format!(
+                "{} is not empty; nothing was written. Name a new folder",
+                arguments.dir.display()
+            );
             return Err(Failure::Said(sentence));
         }
         Err(FreshError::Write(error)) => return Err(error.into()),

@@ -233,6 +233,9 @@ fn quarantine_until(animal: &Animal, as_of: Date) -> Option<Date> {
 impl AnimalFigures {
     /// How each of them was worked out.
     pub fn workings(&self) -> Vec<&Working> {
-        [&self.growth.working, &self.feeding.working].into_iter().chain(&self.humidity.working).collect()
+        [&self.growth.working, &self.feeding.working]
+            .into_iter()
+            .chain(&self.humidity.working)
+            .collect()
     }
 }

@@ -158,26 +158,27 @@ pub fn body(animal: &Animal, as_of: Date) -> Body {
 
 /// Tells which stage of life an animal is in: the first whose bounds of age, length or mass it has not reached.
 ///
-/// A stage ends at the first of its bounds that is reached. Where nothing that the bounds ask for is known, the last stage
-/// is taken and said to be assumed: most animals of unknown age are grown.
+/// A stage ends at the first of its bounds that is reached. A stage that ends by age alone holds an animal of unknown age
+/// that has outgrown the stages before it, and this is said: most animals of unknown age are grown, few are known to be old.
 pub fn stage_of(species: &Species, body: &Body) -> Option<(usize, Option<&'static str>)> {
-    let stages = &species.feeding;
-    let last = stages.len().checked_sub(1)?;
-    let mut judged = false;
-    for (number, stage) in stages.iter().enumerate() {
+    let unsure = "its age is not known; it is taken for grown and not for old";
+    let last = species.feeding.len().checked_sub(1)?;
+    for (number, stage) in species.feeding.iter().enumerate() {
+        let by_size = stage.until_length.is_some() || stage.until_mass.is_some();
         let bounds = [
             stage.until_age.map(|age| age.days()).zip(body.age_days),
             stage.until_length.map(|length| length.cm()).zip(body.length_cm),
             stage.until_mass.map(|mass| mass.grams()).zip(body.mass_g),
         ];
         let known: Vec<(f64, f64)> = bounds.into_iter().flatten().collect();
-        judged |= !known.is_empty();
+        if known.is_empty() && !by_size && stage.until_age.is_some() {
+            return Some((number, Some(unsure)));
+        }
         if !known.is_empty() && known.iter().all(|(until, now)| now < until) {
             return Some((number, None));
         }
     }
-    let unsure = "neither its age, its length nor its weight is known; the last stage is assumed";
-    Some((last, if judged || last == 0 { None } else { Some(unsure) }))
+    Some((last, None))
 }
 
 /// Works out an animal's stage, meal and next due day from its body and its log.

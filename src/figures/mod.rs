@@ -12,6 +12,7 @@ pub mod feeding;
 pub mod formula;
 pub mod gradient;
 pub mod growth;
+pub mod heat;
 pub mod humidity;
 pub mod light;
 pub mod quoting;

@@ -63,7 +63,8 @@ impl SpeciesFigures {
     /// How each of them was worked out.
     pub fn workings(&self) -> Vec<&Working> {
         let single = [&self.gradient.working, &self.humidity.working, &self.light.working];
-        let feeding = self.feeding.iter().map(|row| &row.working).filter(|working| !working.steps.is_empty());
+        let feeding =
+            self.feeding.iter().map(|row| &row.working).filter(|working| !working.steps.is_empty());
         single.into_iter().flatten().chain(feeding).collect()
     }
 }

@@ -93,9 +93,9 @@ pub fn count(findings: &[Finding]) -> String {
     if parts.is_empty() {
         return "no findings".to_owned();
     }
-    let next = findings
-        .iter()
-        .max_by_key(|finding| finding.severity)
-        .map_or("", |finding| finding.code.name);
+    // The first of the gravest: what comes after it may well follow from it.
+    let gravest = findings.iter().map(|finding| finding.severity).max();
+    let next = findings.iter().find(|finding| Some(finding.severity) == gravest);
+    let next = next.map_or("", |finding| finding.code.name);
     format!("{}; `wardsheet explain {next}` says more", parts.join(", "))
 }

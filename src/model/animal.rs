@@ -70,6 +70,8 @@ pub struct Practice {
     pub meal: Option<String>,
     /// The mass of a meal.
     pub mass: Option<(Range<Mass>, Place)>,
+    /// How many prey or pieces a meal is.
+    pub count: Option<((u32, u32), Place)>,
     /// From meal to meal.
     pub every: Option<(Range<Span>, Place)>,
 }

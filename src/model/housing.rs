@@ -2,7 +2,8 @@
 
 use crate::finding::Place;
 use crate::quantity::{
-    Area, Dimensions, Humidity, Length, PerHour, Power, Range, Span, Temperature, UvIndex,
+    Area, Dimensions, Humidity, Length, PerHour, Power, Range, Span, Temperature,
+    TemperatureDifference, UvIndex,
 };
 
 use super::word::{HeaterKind, Thermostat};
@@ -30,6 +31,8 @@ pub struct Housing {
     pub substrate: Option<Layer>,
     /// Water held in bowls or a pool.
     pub water_l: Option<f64>,
+    /// From spraying to spraying.
+    pub spray_every: Option<(Span, Place)>,
     /// What happens in a power cut.
     pub fallback: Option<String>,
     /// Heaters.
@@ -57,6 +60,8 @@ pub struct Walls {
     pub top: Vec<Layer>,
     /// The floor.
     pub floor: Vec<Layer>,
+    /// The floor stands on something just as warm, and nothing gets through it.
+    pub floor_keeps_all: bool,
 }
 
 /// A sheet of a material.
@@ -108,6 +113,8 @@ pub struct Lamp {
     pub distance: Option<Length>,
     /// The ultraviolet index measured there.
     pub uvi: Option<(Range<UvIndex>, Place)>,
+    /// A meter's readings at several distances.
+    pub readings: Vec<UvReading>,
     /// Hours a day.
     pub hours: Option<(Range<Span>, Place)>,
     /// When it was fitted.
@@ -133,6 +140,32 @@ pub struct Probe {
     pub night: Option<(Temperature, Place)>,
     /// The humidity it reads.
     pub humidity: Option<(Humidity, Place)>,
+    /// The instrument's own tests and accuracy.
+    pub instrument: Instrument,
+}
+
+/// A meter's reading of a lamp.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct UvReading {
+    /// How far from the lamp.
+    pub distance: Length,
+    /// What it read.
+    pub uvi: UvIndex,
+}
+
+/// What is known of an instrument: the maker's accuracy and the keeper's tests.
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
+pub struct Instrument {
+    /// Accuracy of its temperatures, either way.
+    pub accuracy: Option<TemperatureDifference>,
+    /// Accuracy of its humidities, either way.
+    pub humidity_accuracy: Option<Humidity>,
+    /// What it read in melting ice.
+    pub ice_test: Option<Temperature>,
+    /// What it read over damp table salt.
+    pub salt_test: Option<Humidity>,
+    /// How warm the salt test was.
+    pub salt_test_at: Option<Temperature>,
 }
 
 /// A hide.

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::finding::{FileId, Place, Severity};
-use crate::quantity::{Price, Span, System};
+use crate::quantity::{Mass, Price, Range, Span, System, Volume};
 
 use super::cited::Named;
 use super::species::Words;
@@ -37,6 +37,16 @@ pub struct Site {
     pub electricity: Option<(Price, Place)>,
     /// Prices of food by its name.
     pub food_prices: BTreeMap<String, Price>,
+    /// Prices of lamps by their kind.
+    pub lamp_prices: BTreeMap<String, Price>,
+    /// The site's own ladder of prey sizes: name and mass, in rising order of mass. Empty means the built-in one.
+    pub prey: Vec<(String, Range<Mass>)>,
+    /// When the lights go on, if at a fixed hour; else the day is centred on `lights_centre`.
+    pub lights_on: Option<f64>,
+    /// The middle of the lighted day, in hours after midnight.
+    pub lights_centre: f64,
+    /// Disinfectants as the site mixes them.
+    pub disinfectants: Vec<Disinfectant>,
     /// Severities that the site has changed, by code.
     pub severities: Vec<(Named, Option<Severity>)>,
 }
@@ -57,9 +67,47 @@ impl Default for Site {
             vet: None,
             electricity: None,
             food_prices: BTreeMap::new(),
+            lamp_prices: BTreeMap::new(),
+            prey: Vec::new(),
+            lights_on: None,
+            lights_centre: 13.0,
+            disinfectants: Vec::new(),
             severities: Vec::new(),
         }
     }
+}
+
+/// A disinfectant as the site mixes it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Disinfectant {
+    /// Its name: what it is, not whose.
+    pub name: String,
+    /// Where it is written.
+    pub place: Place,
+    /// How strong the mix is.
+    pub strength: MixStrength,
+    /// How much is mixed at a time.
+    pub bucket: Volume,
+    /// How long the mix keeps.
+    pub keeps: Option<Span>,
+    /// The organisms it is used against.
+    pub against: Vec<Named>,
+}
+
+/// How strong a mix is.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum MixStrength {
+    /// One part in so many parts of the mix.
+    OnePartIn(f64),
+    /// So many per cent of what is in the bottle.
+    PercentOfBottle(f64),
+    /// Wanted per cent of the active substance, from a bottle that holds so many.
+    PercentActive {
+        /// In the mix.
+        wanted: f64,
+        /// In the bottle.
+        bottle: f64,
+    },
 }
 
 /// A size of paper.

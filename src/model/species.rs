@@ -6,7 +6,7 @@ use jiff::civil::Date;
 
 use crate::finding::{FileId, Place};
 use crate::quantity::{
-    Humidity, Latitude, Length, Mass, PerYear, Range, Share, Span, Temperature, UvIndex,
+    Humidity, Latitude, Length, Mass, Multiple, PerYear, Range, Share, Span, Temperature, UvIndex,
 };
 
 use super::cited::{Cited, Named};
@@ -66,6 +66,8 @@ pub struct Species {
     pub fittings: Fittings,
     /// Feeding by stage of life, in order.
     pub feeding: Vec<Stage>,
+    /// Food energy over resting energy: above this it is overfed.
+    pub energy_at_most: Figure<Multiple>,
     /// How long it may go without food.
     pub fasting: Figure<Span>,
     /// When it normally fasts, in words.
@@ -80,8 +82,17 @@ pub struct Species {
     pub words: Option<Words>,
 }
 
+impl Species {
+    /// The stage of a grown animal that is not old: the last one, or the one before a last one for old age.
+    pub fn grown_stage(&self) -> Option<&Stage> {
+        let (last, earlier) = self.feeding.split_last()?;
+        let is_old = last.name.to_lowercase().starts_with("old");
+        Some(if is_old { earlier.last().unwrap_or(last) } else { last })
+    }
+}
+
 /// The sizes of a species.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Default)]
 pub struct Size {
     /// Which length all of these mean.
     pub measure: Measure,

@@ -231,3 +231,13 @@ words! {
         RoomHeater = "room heater",
     }
 }
+
+#[expect(
+    clippy::derivable_impls,
+    reason = "the macro derives the same for every list, and most have no natural first"
+)]
+impl Default for Measure {
+    fn default() -> Measure {
+        Measure::TotalLength
+    }
+}

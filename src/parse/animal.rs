@@ -1,9 +1,9 @@
 //! `animals/NAME.toml`.
 
 use crate::finding::{Finding, Place};
-use crate::model::Animal;
 use crate::model::animal::{HistoryEntry, Notes, Practice, Quarantine};
 use crate::model::word::{Basis, Sex, Status};
+use crate::model::{Animal, Named};
 use crate::quantity::Span;
 use crate::source::SourceFile;
 
@@ -35,7 +35,8 @@ pub(super) fn animal(file: &SourceFile) -> (Option<Animal>, Vec<Finding>) {
         let animal = Animal {
             file: file.id,
             name: name.clone().unwrap_or_default(),
-            species: species.clone()?,
+            // Read to the end even without a species, so that each fault is reported once.
+            species: species.clone().unwrap_or(Named { name: String::new(), place: top.place() }),
             form: top.named("form"),
             sex: top.word("sex").map_or(Sex::Unknown, |(sex, _)| sex),
             sex_basis: top.text("sex_basis"),
@@ -58,7 +59,7 @@ pub(super) fn animal(file: &SourceFile) -> (Option<Animal>, Vec<Finding>) {
             papers: top.list("papers").into_iter().map(|named| named.name).collect(),
             log: Vec::new(),
         };
-        name.map(|_| animal)
+        (name.is_some() && species.is_some()).then_some(animal)
     })
 }
 
@@ -75,6 +76,7 @@ fn practice(table: &Table<'_, '_>) -> Practice {
         place: table.place(),
         meal: table.text("meal"),
         mass: table.range("mass"),
+        count: table.parsed("count", super::figure::whole_numbers),
         every: table.range("every"),
     };
     table.close();

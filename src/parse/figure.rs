@@ -6,7 +6,7 @@ use toml::de::DeValue;
 use crate::finding::{Finding, Place};
 use crate::model::Cited;
 use crate::model::species::Figure;
-use crate::quantity::{self, Fault, FaultKind, Quantity, Range};
+use crate::quantity::{self, Count, Fault, FaultKind, Quantity, Range};
 
 use super::codes;
 use super::table::Table;
@@ -152,4 +152,11 @@ pub(crate) fn figure_fault(name: &str, place: Place, inside: usize, fault: Fault
     let message =
         if name.is_empty() { fault.message } else { format!("{name}: {}", fault.message) };
     Finding::new(code, at, message).help(fault.help)
+}
+
+/// Reads how many there are of something, `"5"` or `"5-10"`; open ends count as the other.
+pub(crate) fn whole_numbers(text: &str) -> Result<(u32, u32), Fault> {
+    let range = quantity::parse_range::<Count>(text)?;
+    let low = range.low().or(range.high()).map_or(0, |count| count.number() as u32);
+    Ok((low, range.high().map_or(low, |count| count.number() as u32)))
 }

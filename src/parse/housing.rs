@@ -1,7 +1,9 @@
 //! The enclosure of an animal file: its box, heaters, lamps, probes and hides.
 
 use crate::finding::{Finding, Place};
-use crate::model::housing::{Heater, Hide, Housing, Lamp, Layer, Probe, Walls};
+use crate::model::housing::{
+    Heater, Hide, Housing, Instrument, Lamp, Layer, Probe, UvReading, Walls,
+};
 use crate::model::word::HeaterKind;
 use crate::quantity::{self, Area, Dimensions, Fault, Length, Volume};
 
@@ -28,6 +30,7 @@ pub(super) fn housing(
         water_l: table
             .and_then(|table| table.one::<Volume>("water"))
             .map(|(volume, _)| volume.litres()),
+        spray_every: table.and_then(|table| table.one("spray_every")),
         fallback: table.and_then(|table| table.text("fallback")),
         heaters: equipment.heaters.iter().filter_map(heater).collect(),
         lamps: equipment.lamps.iter().map(lamp).collect(),
@@ -41,13 +44,16 @@ pub(super) fn housing(
 }
 
 fn walls(table: &Table<'_, '_>) -> Walls {
+    // A floor on something just as warm, such as another enclosure, lets nothing through.
+    let floor_keeps_all = table.list("floor").iter().any(|floor| floor.name == "no loss");
     Walls {
         walls: layers(table, "walls"),
         front: layers(table, "front"),
         back: layers(table, "back"),
         sides: layers(table, "sides"),
         top: layers(table, "top"),
-        floor: layers(table, "floor"),
+        floor: if floor_keeps_all { Vec::new() } else { layers(table, "floor") },
+        floor_keeps_all,
     }
 }
 
@@ -112,6 +118,7 @@ fn lamp(table: &Table<'_, '_>) -> Lamp {
         at: table.one("at"),
         distance: table.one("distance").map(|(distance, _)| distance),
         uvi: table.range("uvi"),
+        readings: table.tables("reading").iter().filter_map(uv_reading).collect(),
         hours: table.range("hours"),
         fitted: table.date("fitted"),
         replace_after: table.one("replace_after").map(|(span, _)| span),
@@ -119,6 +126,16 @@ fn lamp(table: &Table<'_, '_>) -> Lamp {
     };
     table.close();
     lamp
+}
+
+fn uv_reading(table: &Table<'_, '_>) -> Option<UvReading> {
+    let (distance, uvi) = (table.one("distance"), table.one("uvi"));
+    if distance.is_none() || uvi.is_none() {
+        table.missing("distance", "the distance from the lamp: distance = \"25 cm\"");
+        table.missing("uvi", "what the meter read: uvi = \"3.1 UVI\"");
+    }
+    table.close();
+    Some(UvReading { distance: distance?.0, uvi: uvi?.0 })
 }
 
 fn probe(table: &Table<'_, '_>) -> Option<Probe> {
@@ -133,6 +150,13 @@ fn probe(table: &Table<'_, '_>) -> Option<Probe> {
         day: table.one("day"),
         night: table.one("night"),
         humidity: table.one("humidity"),
+        instrument: Instrument {
+            accuracy: table.one("accuracy").map(|(accuracy, _)| accuracy),
+            humidity_accuracy: table.one("humidity_accuracy").map(|(accuracy, _)| accuracy),
+            ice_test: table.one("ice_test").map(|(test, _)| test),
+            salt_test: table.one("salt_test").map(|(test, _)| test),
+            salt_test_at: table.one("salt_test_at").map(|(at, _)| at),
+        },
     };
     table.close();
     name.map(|_| probe)

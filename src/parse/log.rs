@@ -15,7 +15,7 @@ use super::codes;
 use super::figure::figure_fault;
 
 const HEADING: [&str; 5] = ["date", "what", "value", "outcome", "note"];
-const EVENTS: [&str; 10] = [
+const EVENTS: [&str; 11] = [
     "weight",
     "length",
     "meal",
@@ -25,6 +25,7 @@ const EVENTS: [&str; 10] = [
     "treatment",
     "joined",
     "move",
+    "death",
     "note",
 ];
 
@@ -43,7 +44,7 @@ pub(super) fn log(file: &SourceFile) -> (Vec<Entry>, Vec<Finding>) {
             Ok(false) => break,
             Ok(true) => {}
             Err(error) => {
-                let start = error.position().map_or(0, |position| byte(position));
+                let start = error.position().map_or(0, byte);
                 let message = format!("this line cannot be read: {error}");
                 findings.push(Finding::new(
                     &codes::LOG_LINE,
@@ -53,7 +54,7 @@ pub(super) fn log(file: &SourceFile) -> (Vec<Entry>, Vec<Finding>) {
                 continue;
             }
         }
-        let start = record.position().map_or(0, byte);
+        let start = line_start(&file.text, record.position().map_or(0, byte));
         let end =
             usize::try_from(reader.position().byte()).unwrap_or(usize::MAX).min(file.text.len());
         let line = Line {
@@ -89,6 +90,19 @@ pub(super) fn log(file: &SourceFile) -> (Vec<Entry>, Vec<Finding>) {
         );
     }
     (entries, findings)
+}
+
+/// The start of the record itself: the reader counts blank lines and comments before it as its own.
+fn line_start(text: &str, mut start: usize) -> usize {
+    while let Some(rest) = text.get(start..) {
+        let length = rest.find('\n').map_or(rest.len(), |newline| newline + 1);
+        let passed_over = rest.starts_with('#') || rest[..length].trim().is_empty();
+        if !passed_over || length == 0 {
+            break;
+        }
+        start += length;
+    }
+    start
 }
 
 fn byte(position: &csv::Position) -> usize {
@@ -172,7 +186,7 @@ impl Line<'_> {
             "illness" => Ok(Event::Illness(self.words())),
             "treatment" => Ok(Event::Treatment(self.words())),
             "joined" => Ok(Event::Joined(value.to_owned())),
-            "move" | "note" => Ok(Event::Other(self.words())),
+            "move" | "death" | "note" => Ok(Event::Other(self.words())),
             _ => {
                 let help = did_you_mean(what, EVENTS).unwrap_or_default();
                 Err(Finding::new(

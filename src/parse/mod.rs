@@ -12,6 +12,7 @@ mod log;
 mod site;
 mod species;
 mod standard;
+mod store;
 mod table;
 mod words;
 

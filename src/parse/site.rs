@@ -10,6 +10,7 @@ use crate::quantity::{self, Price, System};
 use crate::source::SourceFile;
 
 use super::codes;
+use super::store;
 use super::table::{self, Table};
 
 impl Word for System {
@@ -24,7 +25,7 @@ impl Word for Severity {
 
 /// Reads from `wardsheet.toml` which libraries the rest of the reading needs; without a word, the built-in one.
 pub fn libraries(text: &str) -> Vec<String> {
-    table::read(FileId(0), text, |top| list_of_libraries(top)).0
+    table::read(FileId(0), text, list_of_libraries).0
 }
 
 fn list_of_libraries(top: &Table<'_, '_>) -> Vec<String> {
@@ -42,6 +43,7 @@ pub(super) fn site(file: &SourceFile) -> (Site, Vec<Finding>) {
         );
         let standing = Site::default();
         let prices = top.table("prices");
+        let lights = top.table("lights");
         let site = Site {
             file: file.id,
             title: top.text("title").unwrap_or_default(),
@@ -57,29 +59,33 @@ pub(super) fn site(file: &SourceFile) -> (Site, Vec<Finding>) {
             electricity: prices
                 .as_ref()
                 .and_then(|table| table.parsed("electricity", quantity::parse_price)),
-            food_prices: prices
+            food_prices: prices_of(prices.as_ref(), "food"),
+            lamp_prices: prices_of(prices.as_ref(), "lamps"),
+            prey: top.table("prey").map(|table| store::prey(&table)).unwrap_or_default(),
+            lights_on: lights.as_ref().and_then(|table| store::hour(table, "on")),
+            lights_centre: lights
                 .as_ref()
-                .and_then(|table| table.table("food"))
-                .map(|table| food(&table))
-                .unwrap_or_default(),
+                .and_then(|table| store::hour(table, "centre"))
+                .unwrap_or(standing.lights_centre),
+            disinfectants: top
+                .tables("disinfectant")
+                .iter()
+                .filter_map(store::disinfectant)
+                .collect(),
             severities: top.table("findings").map(|table| severities(&table)).unwrap_or_default(),
         };
-        if let Some(prices) = prices {
-            prices.close();
-        }
+        [prices, lights].iter().flatten().for_each(Table::close);
         site
     })
 }
 
-fn food(table: &Table<'_, '_>) -> BTreeMap<String, Price> {
-    let names = table.names();
-    names
-        .into_iter()
-        .filter_map(|named| {
-            let (price, _) = table.parsed(&named.name, quantity::parse_price)?;
-            Some((named.name, price))
-        })
-        .collect()
+fn prices_of(prices: Option<&Table<'_, '_>>, key: &str) -> BTreeMap<String, Price> {
+    let Some(table) = prices.and_then(|prices| prices.table(key)) else { return BTreeMap::new() };
+    let priced = |named: crate::model::Named| {
+        let (price, _) = table.parsed(&named.name, quantity::parse_price)?;
+        Some((named.name, price))
+    };
+    table.names().into_iter().filter_map(priced).collect()
 }
 
 /// `"code" = "warning"` raises or lowers a code; `"off"` silences it.

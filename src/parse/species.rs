@@ -7,10 +7,10 @@ use crate::model::species::{
     EnclosureRule, Fittings, Form, Growth, Humidities, Legal, LegalRule, Light, Sign, Size,
     Species, Stage, Temperatures,
 };
-use crate::model::word::{Active, Company, Measure, Urgency};
-use crate::quantity::{self, Count, Range};
+use crate::model::word::{Active, Company, Diet, Habit, Kind, Measure, Urgency};
 use crate::source::SourceFile;
 
+use super::figure::whole_numbers;
 use super::table::{self, Table};
 
 /// The fields without which a species means nothing.
@@ -36,25 +36,28 @@ pub(super) fn species(file: &SourceFile) -> (Option<Species>, Vec<Finding>) {
         let size = top.table("size").map(|table| size(&table));
         let origin = top.table("origin");
         let life = top.table("life");
+        let energy = top.table("energy");
         let fasting = top.table("fasting");
         let handling = top.table("handling");
         let rest = Rest {
             years: life.as_ref().and_then(|table| table.figure("years")),
             latitudes: origin.as_ref().and_then(|table| table.figure("latitudes")),
             origin: origin.as_ref().and_then(|table| table.text("where")),
+            energy_at_most: energy.as_ref().and_then(|table| table.figure("at_most")),
             fasting: fasting.as_ref().and_then(|table| table.figure("normal")),
             fasts_when: fasting.as_ref().and_then(|table| table.text("when")),
             rest_after_meal: handling.as_ref().and_then(|table| table.figure("after_meal")),
         };
-        [origin, life, fasting, handling].iter().flatten().for_each(Table::close);
+        [origin, life, energy, fasting, handling].iter().flatten().for_each(Table::close);
         let species = Species {
             file: file.id,
             name: name.clone().unwrap_or_default(),
             scientific: scientific.clone().unwrap_or_default(),
             also: top.list("also").into_iter().map(|named| named.name).collect(),
-            kind: kind?.0,
-            habit: habit?.0,
-            diet: diet?.0,
+            // Every field is read before a missing one makes the whole meaningless, so that each fault is reported once.
+            kind: kind.map_or(Kind::Snake, |(kind, _)| kind),
+            habit: habit.map_or(Habit::Ground, |(habit, _)| habit),
+            diet: diet.map_or(Diet::Carnivore, |(diet, _)| diet),
             active: top.word("active").map_or(Active::DayAndNight, |(active, _)| active),
             company: top.word("company").map_or(Company::Alone, |(company, _)| company),
             cautions: top.words("cautions"),
@@ -63,7 +66,7 @@ pub(super) fn species(file: &SourceFile) -> (Option<Species>, Vec<Finding>) {
             summary: top.text("summary"),
             origin: rest.origin,
             latitudes: rest.latitudes,
-            size: size?,
+            size: size.clone().unwrap_or_default(),
             growth: top.table("growth").map(|table| growth(&table)).unwrap_or_default(),
             years: rest.years,
             temperature: top
@@ -75,6 +78,7 @@ pub(super) fn species(file: &SourceFile) -> (Option<Species>, Vec<Finding>) {
             enclosure: top.table("enclosure").map(|table| enclosure(&table)).unwrap_or_default(),
             fittings: top.table("fittings").map(|table| fittings(&table)).unwrap_or_default(),
             feeding: top.tables("feeding").iter().filter_map(stage).collect(),
+            energy_at_most: rest.energy_at_most,
             fasting: rest.fasting,
             fasts_when: rest.fasts_when,
             rest_after_meal: rest.rest_after_meal,
@@ -82,7 +86,8 @@ pub(super) fn species(file: &SourceFile) -> (Option<Species>, Vec<Finding>) {
             legal: top.table("legal").map(|table| legal(&table)).unwrap_or_default(),
             words: None,
         };
-        (name.is_some() && scientific.is_some()).then_some(species)
+        let whole = kind.is_some() && habit.is_some() && diet.is_some() && size.is_some();
+        (name.is_some() && scientific.is_some() && whole).then_some(species)
     })
 }
 
@@ -91,6 +96,7 @@ struct Rest {
     years: crate::model::species::Figure<crate::quantity::Span>,
     latitudes: crate::model::species::Figure<crate::quantity::Latitude>,
     origin: Option<String>,
+    energy_at_most: crate::model::species::Figure<crate::quantity::Multiple>,
     fasting: crate::model::species::Figure<crate::quantity::Span>,
     fasts_when: Option<String>,
     rest_after_meal: crate::model::species::Figure<crate::quantity::Span>,
@@ -215,7 +221,7 @@ fn stage(table: &Table<'_, '_>) -> Option<Stage> {
         every: table.figure("every"),
         mass: table.figure("mass"),
         share: table.figure("share"),
-        count: table.cited("count", |text| quantity::parse_range::<Count>(text).map(whole_numbers)),
+        count: table.cited("count", whole_numbers),
         supplement: table.text("supplement"),
         note: table.text("note"),
     };
@@ -224,11 +230,6 @@ fn stage(table: &Table<'_, '_>) -> Option<Stage> {
     }
     table.close();
     name.map(|_| stage)
-}
-
-fn whole_numbers(range: Range<Count>) -> (u32, u32) {
-    let low = range.low().or(range.high()).map_or(0, |count| count.number() as u32);
-    (low, range.high().map_or(low, |count| count.number() as u32))
 }
 
 fn sign(table: &Table<'_, '_>) -> Option<Sign> {

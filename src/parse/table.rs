@@ -47,7 +47,17 @@ pub(crate) fn read<T>(
     let made = take(&table);
     table.close();
     drop(table);
-    (made, findings.into_inner())
+    let mut findings = findings.into_inner();
+    // What a broken line makes of its field is not worth a second finding.
+    let line = |place: Place| text.get(..place.start).unwrap_or(text).matches('\n').count();
+    let broken: Vec<usize> =
+        findings.iter().take(errors.len()).filter_map(|finding| finding.place).map(line).collect();
+    let mut number = 0;
+    findings.retain(|finding| {
+        number += 1;
+        number <= errors.len() || !finding.place.is_some_and(|place| broken.contains(&line(place)))
+    });
+    (made, findings)
 }
 
 impl<'t, 'i> Table<'t, 'i> {

@@ -38,9 +38,14 @@ impl Look {
     pub fn new(sources: &Sources) -> Result<Look, Vec<Finding>> {
         let templates = sources.nearest(Role::Template);
         let mut tera = Tera::default();
-        tera.register_filter("prose", |words: &str, _: tera::Kwargs, _: &tera::State<'_>| prose::html(words));
-        tera.register_filter("line", |words: &str, _: tera::Kwargs, _: &tera::State<'_>| prose::line(words));
-        let all: Vec<(&str, &str)> = templates.iter().map(|(name, file)| (*name, file.text.as_str())).collect();
+        tera.register_filter("prose", |words: &str, _: tera::Kwargs, _: &tera::State<'_>| {
+            prose::html(words)
+        });
+        tera.register_filter("line", |words: &str, _: tera::Kwargs, _: &tera::State<'_>| {
+            prose::line(words)
+        });
+        let all: Vec<(&str, &str)> =
+            templates.iter().map(|(name, file)| (*name, file.text.as_str())).collect();
         match tera.add_raw_templates(all) {
             Ok(()) => Ok(Look { tera }),
             Err(error) => Err(vec![broken(sources, &error)]),
@@ -71,13 +76,22 @@ fn minify(html: &[u8]) -> Vec<u8> {
 /// Turns a template's error into a finding at the template, where it is one of the site's own.
 fn broken(sources: &Sources, error: &tera::Error) -> Finding {
     let text = error.to_string();
-    let named = sources.of(Role::Template).filter(|file| file.layer == Layer::Own).find(|file| text.contains(&file.name));
+    let named = sources
+        .of(Role::Template)
+        .filter(|file| file.layer == Layer::Own)
+        .find(|file| text.contains(&file.name));
     let (message, place) = match error.kind() {
         tera::ErrorKind::SyntaxError(report) | tera::ErrorKind::RenderingError(report) => {
             let file = sources.named(Role::Template, report.filename());
-            (report.message().to_owned(), file.map(|file| Place::new(file.id, report.span().range.clone())))
+            (
+                report.message().to_owned(),
+                file.map(|file| Place::new(file.id, report.span().range.clone())),
+            )
         }
-        _ => (text.lines().next().unwrap_or_default().to_owned(), named.map(|file| Place::start_of(file.id))),
+        _ => (
+            text.lines().next().unwrap_or_default().to_owned(),
+            named.map(|file| Place::start_of(file.id)),
+        ),
     };
     let message = format!("the template does not work: {}", message.trim_end_matches('.'));
     let finding = Finding { place, ..Finding::of_site(&TEMPLATE_BROKEN, message) };

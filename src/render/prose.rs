@@ -14,7 +14,8 @@ use crate::parse::is_safe_address;
 /// assert_eq!(html("a <b>c</b> [d](javascript:e)"), "<p>a c d</p>\n");
 /// ```
 pub fn html(words: &str) -> String {
-    let options = Options::ENABLE_TABLES | Options::ENABLE_FOOTNOTES | Options::ENABLE_STRIKETHROUGH;
+    let options =
+        Options::ENABLE_TABLES | Options::ENABLE_FOOTNOTES | Options::ENABLE_STRIKETHROUGH;
     let mut set = String::with_capacity(words.len() + words.len() / 4);
     html::push_html(&mut set, safe(Parser::new_ext(words, options)));
     set
@@ -40,7 +41,9 @@ fn safe<'a>(events: impl Iterator<Item = Event<'a>>) -> impl Iterator<Item = Eve
             left_out.push(!keep);
             keep.then_some(event)
         }
-        Event::End(TagEnd::Link | TagEnd::Image) => (!left_out.pop().unwrap_or(false)).then_some(event),
+        Event::End(TagEnd::Link | TagEnd::Image) => {
+            (!left_out.pop().unwrap_or(false)).then_some(event)
+        }
         Event::Start(Tag::Heading { level, id, classes, attrs }) => {
             Some(Event::Start(Tag::Heading { level: down(level), id, classes, attrs }))
         }

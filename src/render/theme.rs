@@ -8,7 +8,10 @@ use super::File;
 pub fn theme(sources: &Sources) -> Vec<File> {
     let files = sources.nearest(Role::Theme);
     let copies = files.iter().flat_map(|(name, file)| {
-        ["public", "private"].map(|part| File { path: format!("{part}/assets/{name}"), bytes: file.text.clone().into_bytes() })
+        ["public", "private"].map(|part| File {
+            path: format!("{part}/assets/{name}"),
+            bytes: file.text.clone().into_bytes(),
+        })
     });
     copies.collect()
 }

@@ -3,8 +3,8 @@
 use serde::Serialize;
 
 use crate::figures::{AnimalFigures, Figures};
-use crate::model::word::{Basis, Sex, Status, Word};
 use crate::model::Model;
+use crate::model::word::{Basis, Sex, Status, Word};
 
 use super::blocks::{Caution, Fact, Link, Shown};
 use super::frame::{Frame, long_date};
@@ -33,7 +33,12 @@ pub struct AnimalSheet {
 }
 
 /// Builds the page of a published animal; none for one that is not.
-pub fn animal(model: &Model, figures: &Figures, key: &str, of: &AnimalFigures) -> Option<AnimalSheet> {
+pub fn animal(
+    model: &Model,
+    figures: &Figures,
+    key: &str,
+    of: &AnimalFigures,
+) -> Option<AnimalSheet> {
     let public = PublicAnimal::of(model, model.animals.get(key)?)?;
     let species = model.species.get(&public.species)?;
     let units = model.site.units;
@@ -54,11 +59,18 @@ pub fn animal(model: &Model, figures: &Figures, key: &str, of: &AnimalFigures) -
     let mut needs = Vec::new();
     if let Some(adult) = of.growth.adult {
         let ends = Some((Some(adult.low_cm), Some(adult.high_cm)));
-        let length = print::shown::<crate::quantity::Length>(ends, units, crate::quantity::Rounding::Nearest);
+        let length = print::shown::<crate::quantity::Length>(
+            ends,
+            units,
+            crate::quantity::Rounding::Nearest,
+        );
         needs.push(Fact::plain("Length when grown", length));
     }
     let build = of.grown.as_ref().and_then(|space| space.build.as_ref());
-    needs.push(Fact::plain("Enclosure when grown, at least", build.map_or_else(Shown::missing, |build| print::sides(build.inside_cm, units))));
+    needs.push(Fact::plain(
+        "Enclosure when grown, at least",
+        build.map_or_else(Shown::missing, |build| print::sides(build.inside_cm, units)),
+    ));
     if let Some(years) = species.stated().iter().find(|stated| stated.name == "life.years") {
         needs.push(Fact::plain("Span of life", years.amount.print(units, years.rounding)));
     }
@@ -67,9 +79,19 @@ pub fn animal(model: &Model, figures: &Figures, key: &str, of: &AnimalFigures) -
     }
     let description = format!("{}, {}.", public.name, species.name);
     Some(AnimalSheet {
-        frame: Frame::new(&model.site, &super::animal_path(key), false, &format!("{}, {}", public.name, species.name), &description, figures.as_of),
+        frame: Frame::new(
+            &model.site,
+            &super::animal_path(key),
+            false,
+            &format!("{}, {}", public.name, species.name),
+            &description,
+            figures.as_of,
+        ),
         name: public.name,
-        care: Link { text: format!("{} care sheet", species.name), href: super::care_path(&public.species) },
+        care: Link {
+            text: format!("{} care sheet", species.name),
+            href: super::care_path(&public.species),
+        },
         seeking: public.status == Status::SeekingHome,
         story: public.story,
         facts,
@@ -89,7 +111,11 @@ pub fn age(hatched: Option<(jiff::civil::Date, Basis)>, as_of: jiff::civil::Date
     let days = f64::from(crate::figures::calendar::days_between(date, as_of).max(0));
     let about = if basis == Basis::Estimated { "about " } else { "" };
     let sure = if basis == Basis::Estimated { "estimated" } else { "known" };
-    Shown::plain(format!("{about}{} (hatched {}, {sure})", print::days(days).first, long_date(date)))
+    Shown::plain(format!(
+        "{about}{} (hatched {}, {sure})",
+        print::days(days).first,
+        long_date(date)
+    ))
 }
 
 /// The text with its first letter as a capital.

@@ -37,26 +37,48 @@ pub struct WallCard {
 const CAUTIONS: usize = 2;
 
 /// Builds the wall card of a species.
-pub fn card(model: &Model, figures: &Figures, key: &str, species: &Species, of: &SpeciesFigures) -> WallCard {
+pub fn card(
+    model: &Model,
+    figures: &Figures,
+    key: &str,
+    species: &Species,
+    of: &SpeciesFigures,
+) -> WallCard {
     let units = model.site.units;
     let mut citing = Citing::new(&model.sources);
     let names = ["temperature.", "humidity."];
     let stated = species.stated();
-    let readings = stated.iter().filter(|stated| names.iter().any(|name| stated.name.starts_with(name)));
+    let readings =
+        stated.iter().filter(|stated| names.iter().any(|name| stated.name.starts_with(name)));
     let readings = readings.filter(|stated| !stated.name.contains("brumation"));
-    let readings = readings.map(|stated| Fact::plain(stated.label.clone(), citing.fact(stated, units).value)).collect();
+    let readings = readings
+        .map(|stated| Fact::plain(stated.label.clone(), citing.fact(stated, units).value))
+        .collect();
     let mut needs = vec![Fact::plain("Least enclosure, grown", care::space(of, units))];
     for (stage, row) in species.feeding.iter().zip(&of.feeding) {
         let every = row.interval_days.map(|ends| {
-            super::print::shown::<crate::quantity::Span>(Some(ends), units, crate::quantity::Rounding::Nearest).first
+            super::print::shown::<crate::quantity::Span>(
+                Some(ends),
+                units,
+                crate::quantity::Rounding::Nearest,
+            )
+            .first
         });
         let meal = stage.meal.clone().unwrap_or_default();
         let every = every.map(|every| format!(", every {every}")).unwrap_or_default();
         needs.push(Fact::plain(format!("Food, {}", stage.name), format!("{meal}{every}")));
     }
-    let urgent = species.signs.iter().filter(|sign| sign.urgency == crate::model::word::Urgency::Now);
+    let urgent =
+        species.signs.iter().filter(|sign| sign.urgency == crate::model::word::Urgency::Now);
     WallCard {
-        frame: Frame::new(&model.site, &super::card_path(key), false, &format!("{} wall card", species.name), &format!("{} on one page.", species.name), figures.as_of),
+        frame: Frame::new(
+            &model.site,
+            &super::card_path(key),
+            false,
+            &format!("{} wall card", species.name),
+            &format!("{} on one page.", species.name),
+            figures.as_of,
+        ),
         name: species.name.clone(),
         scientific: species.scientific.clone(),
         readings,

@@ -66,7 +66,13 @@ pub const CHAPTERS: [(&str, &str, &[&str]); 11] = [
 ];
 
 /// Builds the care sheet of a species.
-pub fn care(model: &Model, figures: &Figures, key: &str, species: &Species, of: &SpeciesFigures) -> CareSheet {
+pub fn care(
+    model: &Model,
+    figures: &Figures,
+    key: &str,
+    species: &Species,
+    of: &SpeciesFigures,
+) -> CareSheet {
     let units = model.site.units;
     let mut citing = Citing::new(&model.sources);
     let stated = species.stated();
@@ -76,27 +82,43 @@ pub fn care(model: &Model, figures: &Figures, key: &str, species: &Species, of: 
     let mut chapters = Vec::new();
     for (id, title, names) in CHAPTERS {
         let mut chapter = Chapter::new(id, title);
-        if let Some(place) = passages.iter().position(|passage| passage.heading.eq_ignore_ascii_case(title)) {
+        if let Some(place) =
+            passages.iter().position(|passage| passage.heading.eq_ignore_ascii_case(title))
+        {
             chapter.words = passages.remove(place).text;
         }
         let belongs = |stated: &&Stated<'_>| names.iter().any(|name| stated.name.starts_with(name));
         // The feeding table shows its figures itself; here they stand once more with their sources.
-        chapter.facts = stated.iter().filter(belongs).map(|stated| citing.fact(stated, units)).collect();
+        chapter.facts =
+            stated.iter().filter(belongs).map(|stated| citing.fact(stated, units)).collect();
         fill(&mut chapter, model, species, of);
         chapters.push(chapter);
     }
     // Words under a heading of the author's own keep their place at the end.
     for (number, passage) in passages.into_iter().enumerate() {
         let title = if passage.heading.is_empty() { "More" } else { &passage.heading };
-        chapters.push(Chapter { words: passage.text, ..Chapter::new(&format!("more-{}", number + 1), title) });
+        chapters.push(Chapter {
+            words: passage.text,
+            ..Chapter::new(&format!("more-{}", number + 1), title)
+        });
     }
     chapters.retain(|chapter| !chapter.is_empty());
-    let description = species.summary.clone().unwrap_or_else(|| format!("Care sheet for {} ({}).", species.name, species.scientific));
+    let description = species
+        .summary
+        .clone()
+        .unwrap_or_else(|| format!("Care sheet for {} ({}).", species.name, species.scientific));
     let path = super::care_path(key);
     let (previous, next) = neighbours(model, key);
     let reviewed = species.reviewed.map(|(date, _)| date);
     CareSheet {
-        frame: Frame::new(&model.site, &path, false, &format!("{} care sheet", species.name), &description, figures.as_of),
+        frame: Frame::new(
+            &model.site,
+            &path,
+            false,
+            &format!("{} care sheet", species.name),
+            &description,
+            figures.as_of,
+        ),
         key: key.to_owned(),
         name: species.name.clone(),
         scientific: species.scientific.clone(),
@@ -110,7 +132,9 @@ pub fn care(model: &Model, figures: &Figures, key: &str, species: &Species, of: 
         reviewed: reviewed.map(long_date),
         reviewer: species.reviewer.clone(),
         next_review: reviewed
-            .and_then(|date| crate::figures::calendar::days_after(date, model.site.review_every.days()))
+            .and_then(|date| {
+                crate::figures::calendar::days_after(date, model.site.review_every.days())
+            })
             .map(long_date),
         previous,
         next,
@@ -120,17 +144,28 @@ pub fn care(model: &Model, figures: &Figures, key: &str, species: &Species, of: 
 /// Adds to a chapter what is worked out for it.
 fn fill(chapter: &mut Chapter, model: &Model, species: &Species, of: &SpeciesFigures) {
     let units = model.site.units;
-    let working = |working: &Option<crate::figures::Working>| working.as_ref().map(WorkingBlock::from);
+    let working =
+        |working: &Option<crate::figures::Working>| working.as_ref().map(WorkingBlock::from);
     match chapter.id.as_str() {
         "enclosure" => {
             chapter.facts.extend(fittings(species));
-            chapter.tables.extend(tables::enclosure(of, &|name| standard_title(model, name), units));
-            chapter.workings.extend(of.enclosure.iter().filter_map(|need| enclosure_working(model, need)));
+            chapter.tables.extend(tables::enclosure(
+                of,
+                &|name| standard_title(model, name),
+                units,
+            ));
+            chapter
+                .workings
+                .extend(of.enclosure.iter().filter_map(|need| enclosure_working(model, need)));
         }
         "heat" => {
             if let Some((narrowest, widest)) = of.gradient.span_c {
                 let ends = Some((Some(narrowest), Some(widest)));
-                let span = print::shown::<crate::quantity::TemperatureDifference>(ends, units, crate::quantity::Rounding::Nearest);
+                let span = print::shown::<crate::quantity::TemperatureDifference>(
+                    ends,
+                    units,
+                    crate::quantity::Rounding::Nearest,
+                );
                 chapter.facts.push(Fact::plain("Gradient, warmest to coolest", span));
             }
             chapter.tables.extend(tables::year_of_light(of));
@@ -147,7 +182,12 @@ fn fill(chapter: &mut Chapter, model: &Model, species: &Species, of: &SpeciesFig
             }
             chapter.tables.extend(tables::feeding(species, of, units));
             chapter.facts.extend(stage_notes(species));
-            chapter.workings.extend(of.feeding.iter().filter(|row| !row.working.steps.is_empty()).map(|row| WorkingBlock::from(&row.working)));
+            chapter.workings.extend(
+                of.feeding
+                    .iter()
+                    .filter(|row| !row.working.steps.is_empty())
+                    .map(|row| WorkingBlock::from(&row.working)),
+            );
         }
         "company" => chapter.facts.push(Fact::plain("Company", company(species.company))),
         "health" => chapter.tables.extend(tables::signs(species)),
@@ -178,16 +218,20 @@ fn law(chapter: &mut Chapter, species: &Species) {
         chapter.facts.push(Fact::plain("International trade", cites));
     }
     for rule in &species.legal.rules {
-        let paper = rule.paper.as_ref().map(|paper| format!(" Paper: {paper}.")).unwrap_or_default();
+        let paper =
+            rule.paper.as_ref().map(|paper| format!(" Paper: {paper}.")).unwrap_or_default();
         chapter.facts.push(Fact::plain(rule.jurisdiction.clone(), format!("{}{paper}", rule.says)));
     }
     let checked = species.legal.checked.map_or("not yet".to_owned(), |(date, _)| long_date(date));
-    chapter.facts.push(Fact::plain("Looked up", format!("{checked}; check locally, local law decides")));
+    chapter
+        .facts
+        .push(Fact::plain("Looked up", format!("{checked}; check locally, local law decides")));
 }
 
 fn fittings(species: &Species) -> Vec<Fact> {
     let fittings = &species.fittings;
-    let hides = fittings.hides.map(|hides| format!("at least {hides}, at the warm and at the cool end"));
+    let hides =
+        fittings.hides.map(|hides| format!("at least {hides}, at the warm and at the cool end"));
     [
         ("Lives", Some(habit(species.habit).to_owned())),
         ("Active", Some(active(species.active).to_owned())),
@@ -209,7 +253,11 @@ fn enclosure_working(model: &Model, need: &crate::figures::space::Need) -> Optio
     assumptions.extend(least.missing.iter().cloned());
     assumptions.extend(need.build.iter().flat_map(|build| build.assumptions.iter().cloned()));
     Some(WorkingBlock {
-        title: format!("Enclosure, {}, by {}", need.for_whom, standard_title(model, &need.standard)),
+        title: format!(
+            "Enclosure, {}, by {}",
+            need.for_whom,
+            standard_title(model, &need.standard)
+        ),
         formula: "the standard's rule, applied to the top of the adult range".to_owned(),
         steps: least.steps.clone(),
         assumptions,
@@ -219,24 +267,51 @@ fn enclosure_working(model: &Model, need: &crate::figures::space::Need) -> Optio
 
 /// A standard's name as it stands in a table: where it holds and its year.
 pub fn standard_title(model: &Model, name: &str) -> String {
-    model.standards.get(name).map_or_else(|| name.to_owned(), |standard| match standard.where_.as_str() {
-        "" => format!("{} {}", standard.issuer, standard.year),
-        place => format!("{place} {}", standard.year),
-    })
+    model.standards.get(name).map_or_else(
+        || name.to_owned(),
+        |standard| match standard.where_.as_str() {
+            "" => format!("{} {}", standard.issuer, standard.year),
+            place => format!("{place} {}", standard.year),
+        },
+    )
 }
 
 /// A standard in full.
 pub fn publication(model: &Model, name: &str) -> String {
-    model.standards.get(name).map_or_else(|| name.to_owned(), |standard| {
-        format!("{}, {}, {} ({})", standard.title, standard.issuer, standard.year, standard.status)
-    })
+    model.standards.get(name).map_or_else(
+        || name.to_owned(),
+        |standard| {
+            format!(
+                "{}, {}, {} ({})",
+                standard.title, standard.issuer, standard.year, standard.status
+            )
+        },
+    )
 }
 
 /// What matters in ten seconds: how big, how long, how warm, how humid, how much space, what it eats, whether it is legal.
-fn glance(model: &Model, species: &Species, of: &SpeciesFigures, stated: &[Stated<'_>], citing: &mut Citing<'_>) -> Vec<Fact> {
+fn glance(
+    model: &Model,
+    species: &Species,
+    of: &SpeciesFigures,
+    stated: &[Stated<'_>],
+    citing: &mut Citing<'_>,
+) -> Vec<Fact> {
     let units = model.site.units;
     let mut facts = Vec::new();
-    let wanted = ["size.adult", "size.female", "size.male", "life.years", "temperature.basking", "temperature.warm", "temperature.cool", "temperature.water", "temperature.night", "humidity.range", "humidity.ceiling"];
+    let wanted = [
+        "size.adult",
+        "size.female",
+        "size.male",
+        "life.years",
+        "temperature.basking",
+        "temperature.warm",
+        "temperature.cool",
+        "temperature.water",
+        "temperature.night",
+        "humidity.range",
+        "humidity.ceiling",
+    ];
     for name in wanted {
         if let Some(stated) = stated.iter().find(|stated| stated.name == name) {
             let mut fact = citing.fact(stated, units);
@@ -246,9 +321,10 @@ fn glance(model: &Model, species: &Species, of: &SpeciesFigures, stated: &[State
         }
     }
     facts.push(Fact::plain("Least enclosure, grown", space(of, units)));
-    let meal = species.feeding.last().and_then(|stage| stage.meal.clone());
+    let meal = species.grown_stage().and_then(|stage| stage.meal.clone());
     facts.push(Fact::plain("Eats, grown", meal.map_or_else(Shown::missing, Shown::plain)));
-    let danger = species.cautions.iter().map(|danger| danger_words(*danger)).collect::<Vec<_>>().join(", ");
+    let danger =
+        species.cautions.iter().map(|danger| danger_words(*danger)).collect::<Vec<_>>().join(", ");
     if !danger.is_empty() {
         facts.push(Fact::plain("Dangers", danger));
     }
@@ -259,8 +335,11 @@ fn glance(model: &Model, species: &Species, of: &SpeciesFigures, stated: &[State
 /// The largest of what is to be built for grown animals.
 pub fn space(of: &SpeciesFigures, units: System) -> Shown {
     let volume = |cm: &[f64; 3]| cm.iter().product::<f64>();
-    let sizes = of.enclosure.iter().filter_map(|need| need.build.as_ref()).map(|build| build.inside_cm);
-    sizes.max_by(|a, b| volume(a).total_cmp(&volume(b))).map_or_else(Shown::missing, |cm| print::sides(cm, units))
+    let sizes =
+        of.enclosure.iter().filter_map(|need| need.build.as_ref()).map(|build| build.inside_cm);
+    sizes
+        .max_by(|a, b| volume(a).total_cmp(&volume(b)))
+        .map_or_else(Shown::missing, |cm| print::sides(cm, units))
 }
 
 fn danger_words(danger: Danger) -> &'static str {

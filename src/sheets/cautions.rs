@@ -11,7 +11,8 @@ fn caution(title: &str, text: &str) -> Caution {
 
 /// The cautions that a species' sheets must carry: its own dangers first, then those of every animal in a heated box.
 pub fn of_species(species: &Species) -> Vec<Caution> {
-    let mut cautions: Vec<Caution> = species.cautions.iter().map(|danger| of_danger(*danger)).collect();
+    let mut cautions: Vec<Caution> =
+        species.cautions.iter().map(|danger| of_danger(*danger)).collect();
     cautions.push(salmonella(species.kind));
     cautions.push(caution(
         "Heat and electricity",

@@ -57,7 +57,9 @@ impl<'a> Citing<'a> {
     /// The page's list of sources, by number.
     pub fn entries(&self) -> Vec<SourceEntry> {
         let numbered = self.used.iter().enumerate();
-        numbered.filter_map(|(place, key)| Some(entry(key, place + 1, self.bibliography.get(*key)?))).collect()
+        numbered
+            .filter_map(|(place, key)| Some(entry(key, place + 1, self.bibliography.get(*key)?)))
+            .collect()
     }
 }
 

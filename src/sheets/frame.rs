@@ -38,7 +38,14 @@ const VET: &str = "This sheet does not replace a vet. If an animal seems ill, ri
 
 impl Frame {
     /// The frame of the page at a path inside the public or private part.
-    pub fn new(site: &Site, path: &str, private: bool, title: &str, description: &str, as_of: Date) -> Frame {
+    pub fn new(
+        site: &Site,
+        path: &str,
+        private: bool,
+        title: &str,
+        description: &str,
+        as_of: Date,
+    ) -> Frame {
         let address = site.address.as_ref().filter(|_| !private);
         Frame {
             title: title.to_owned(),
@@ -51,7 +58,9 @@ impl Frame {
             as_of: long_date(as_of),
             private,
             vet: site.vet.clone().unwrap_or_else(|| VET.to_owned()),
-            address: address.map(|address| format!("{}/{}", address.trim_end_matches('/'), path.trim_end_matches("index.html"))),
+            address: address.map(|address| {
+                format!("{}/{}", address.trim_end_matches('/'), path.trim_end_matches("index.html"))
+            }),
         }
     }
 }
@@ -59,7 +68,17 @@ impl Frame {
 /// A date as it is read aloud: `25 November 2026`.
 pub fn long_date(date: Date) -> String {
     const MONTHS: [&str; 12] = [
-        "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November",
+        "January",
+        "February",
+        "March",
+        "April",
+        "May",
+        "June",
+        "July",
+        "August",
+        "September",
+        "October",
+        "November",
         "December",
     ];
     let month = MONTHS[usize::try_from(date.month() - 1).unwrap_or(0).min(11)];

@@ -69,7 +69,10 @@ pub fn handover(
         name: animal.name.clone(),
         species: species.name.clone(),
         scientific: species.scientific.clone(),
-        care: Link { text: format!("{} care sheet", species.name), href: format!("../public/{}", super::care_path(&animal.species.name)) },
+        care: Link {
+            text: format!("{} care sheet", species.name),
+            href: format!("../public/{}", super::care_path(&animal.species.name)),
+        },
         addressed_to: addressed_to.map(str::to_owned),
         contacts: contacts(model),
         cautions: cautions::of_species(species),

@@ -24,30 +24,54 @@ pub(super) fn set_up(animal: &Animal, own: &AnimalFigures, model: &Model) -> Cha
     ));
     for heater in &housing.heaters {
         let mut parts = vec![heater.kind.spelling().to_owned()];
-        parts.extend(heater.power.map(|(power, _)| print_one(power, units, Rounding::Nearest).first));
+        parts.extend(
+            heater.power.map(|(power, _)| print_one(power, units, Rounding::Nearest).first),
+        );
         parts.push(match heater.thermostat {
             Some((Thermostat::Absent, _)) | None => "no thermostat of its own".to_owned(),
             Some((kind, _)) => format!("{} thermostat of its own", kind.spelling()),
         });
-        parts.extend(heater.set_point.map(|(set, _)| format!("set to {}", both(&print_one(set, units, Rounding::Nearest).into()))));
-        parts.extend(heater.set_night.map(|(set, _)| format!("by night {}", both(&print_one(set, units, Rounding::Nearest).into()))));
-        parts.push(if heater.guard.is_some_and(|(guard, _)| guard) { "guarded" } else { "no guard noted" }.to_owned());
+        parts.extend(heater.set_point.map(|(set, _)| {
+            format!("set to {}", both(&print_one(set, units, Rounding::Nearest).into()))
+        }));
+        parts.extend(heater.set_night.map(|(set, _)| {
+            format!("by night {}", both(&print_one(set, units, Rounding::Nearest).into()))
+        }));
+        parts.push(
+            if heater.guard.is_some_and(|(guard, _)| guard) { "guarded" } else { "no guard noted" }
+                .to_owned(),
+        );
         chapter.facts.push(Fact::plain("Heater", parts.join(", ")));
     }
     for lamp in &housing.lamps {
         let mut parts = vec![lamp.kind.clone()];
-        parts.extend(lamp.hours.map(|(hours, _)| format!("{} a day", hours.print(units, Rounding::Nearest).first)));
-        parts.extend(lamp.distance.map(|distance| format!("{} above the spot", both(&print_one::<Length>(distance, units, Rounding::Nearest).into()))));
-        parts.extend(lamp.uvi.map(|(uvi, _)| format!("{} there", uvi.print(units, Rounding::Nearest).first)));
+        parts
+            .extend(lamp.hours.map(|(hours, _)| {
+                format!("{} a day", hours.print(units, Rounding::Nearest).first)
+            }));
+        parts.extend(lamp.distance.map(|distance| {
+            format!(
+                "{} above the spot",
+                both(&print_one::<Length>(distance, units, Rounding::Nearest).into())
+            )
+        }));
+        parts.extend(
+            lamp.uvi.map(|(uvi, _)| format!("{} there", uvi.print(units, Rounding::Nearest).first)),
+        );
         parts.extend(lamp.fitted.map(|(date, _)| format!("fitted {}", long_date(date))));
         chapter.facts.push(Fact::plain("Lamp", parts.join(", ")));
     }
     if let Some(substrate) = &housing.substrate {
         let depth: Shown = print_one(substrate.thickness, units, Rounding::Nearest).into();
-        chapter.facts.push(Fact::plain("Substrate", format!("{}, {}", substrate.material, both(&depth))));
+        chapter
+            .facts
+            .push(Fact::plain("Substrate", format!("{}, {}", substrate.material, both(&depth))));
     }
     chapter.facts.push(Fact::plain("Hides", housing.hides.len().to_string()));
-    chapter.facts.push(Fact::plain("Power cut", housing.fallback.clone().map_or_else(Shown::missing, Shown::plain)));
+    chapter.facts.push(Fact::plain(
+        "Power cut",
+        housing.fallback.clone().map_or_else(Shown::missing, Shown::plain),
+    ));
     chapter.tables.extend(readings(own, units));
     chapter
 }
@@ -64,7 +88,9 @@ fn readings(own: &AnimalFigures, units: System) -> Option<Table> {
         .map(|zone| {
             let ceiling = own.humidity.readings.iter().find(|reading| reading.zone == zone.zone);
             let percent = |percent: Option<f64>, rounding| {
-                percent.map_or_else(Shown::missing, |percent| print_one(Humidity::from_percent(percent), units, rounding).into())
+                percent.map_or_else(Shown::missing, |percent| {
+                    print_one(Humidity::from_percent(percent), units, rounding).into()
+                })
             };
             vec![
                 Shown::plain(zone.zone.clone()),
@@ -82,24 +108,48 @@ fn readings(own: &AnimalFigures, units: System) -> Option<Table> {
 }
 
 /// What it needs now.
-pub(super) fn now(animal: &Animal, species: &Species, own: &AnimalFigures, model: &Model) -> Chapter {
+pub(super) fn now(
+    animal: &Animal,
+    species: &Species,
+    own: &AnimalFigures,
+    model: &Model,
+) -> Chapter {
     let units = model.site.units;
     let mut chapter = Chapter::new("needs", "What it needs now");
-    for stated in species.stated().iter().filter(|stated| stated.name.starts_with("temperature.") || stated.name.starts_with("humidity.")) {
-        chapter.facts.push(Fact::plain(stated.label.clone(), stated.amount.print(units, stated.rounding)));
+    for stated in species.stated().iter().filter(|stated| {
+        stated.name.starts_with("temperature.") || stated.name.starts_with("humidity.")
+    }) {
+        chapter
+            .facts
+            .push(Fact::plain(stated.label.clone(), stated.amount.print(units, stated.rounding)));
     }
     let feeding = &own.feeding;
-    chapter.facts.push(Fact::plain("Stage of life", feeding.stage_name.clone().map_or_else(Shown::missing, Shown::plain)));
+    chapter.facts.push(Fact::plain(
+        "Stage of life",
+        feeding.stage_name.clone().map_or_else(Shown::missing, Shown::plain),
+    ));
     chapter.facts.push(Fact::plain("Meal", meal(own, units)));
-    chapter.facts.push(Fact::plain("From meal to meal", print::shown::<Span>(feeding.interval_days, units, Rounding::Nearest)));
+    chapter.facts.push(Fact::plain(
+        "From meal to meal",
+        print::shown::<Span>(feeding.interval_days, units, Rounding::Nearest),
+    ));
     chapter.facts.push(Fact::plain("Next meal due", next_meal(own)));
     if let Some(practice) = species.rest_after_meal.as_ref() {
-        chapter.facts.push(Fact::plain("No handling after a meal for", practice.value.print(units, Rounding::Up)));
+        chapter.facts.push(Fact::plain(
+            "No handling after a meal for",
+            practice.value.print(units, Rounding::Up),
+        ));
     }
     if let Some(space) = &own.now {
         for need in &space.needs {
-            let least = need.least.as_ref().map_or_else(|why| Shown::plain(format!("not worked out: {why}")), |least| print::least(least, units));
-            chapter.facts.push(Fact::plain(format!("Least enclosure now, {}", care::standard_title(model, &need.standard)), least));
+            let least = need.least.as_ref().map_or_else(
+                |why| Shown::plain(format!("not worked out: {why}")),
+                |least| print::least(least, units),
+            );
+            chapter.facts.push(Fact::plain(
+                format!("Least enclosure now, {}", care::standard_title(model, &need.standard)),
+                least,
+            ));
         }
     }
     if let Some(Err(short)) = &own.fits {
@@ -118,54 +168,89 @@ pub(super) fn now(animal: &Animal, species: &Species, own: &AnimalFigures, model
 
 fn meal(own: &AnimalFigures, units: System) -> Shown {
     let meal = own.feeding.meal.clone().map(Shown::plain);
-    let mass = own.feeding.mass_g.and_then(print::range::<Mass>).map(|range| range.print(units, Rounding::Nearest).into());
+    let mass = own
+        .feeding
+        .mass_g
+        .and_then(print::range::<Mass>)
+        .map(|range| range.print(units, Rounding::Nearest).into());
     let parts: Vec<Shown> = [meal, mass].into_iter().flatten().collect();
     if parts.is_empty() { Shown::missing() } else { print::join(&parts, ", ") }
 }
 
 fn next_meal(own: &AnimalFigures) -> Shown {
     match (own.feeding.next_due, own.feeding.due_until) {
-        (Some(from), Some(until)) if until > from => Shown::plain(format!("from {}, by {}", long_date(from), long_date(until))),
+        (Some(from), Some(until)) if until > from => {
+            Shown::plain(format!("from {}, by {}", long_date(from), long_date(until)))
+        }
         (Some(on), _) => Shown::plain(long_date(on)),
         _ => Shown::missing(),
     }
 }
 
 /// What it will need when it is grown.
-pub(super) fn grown(species: &Species, own: &AnimalFigures, general: &SpeciesFigures, model: &Model) -> Chapter {
+pub(super) fn grown(
+    species: &Species,
+    own: &AnimalFigures,
+    general: &SpeciesFigures,
+    model: &Model,
+) -> Chapter {
     let units = model.site.units;
     let mut chapter = Chapter::new("grown", "What it will need");
     let adult = own.growth.adult;
     let ends = adult.map(|adult| (Some(adult.low_cm), Some(adult.high_cm)));
-    chapter.facts.push(Fact::plain("Length when grown", print::shown::<Length>(ends, units, Rounding::Nearest)));
+    chapter.facts.push(Fact::plain(
+        "Length when grown",
+        print::shown::<Length>(ends, units, Rounding::Nearest),
+    ));
     let basis = format!("{}, with {} lengths on record", own.growth.basis, own.growth.measurements);
     chapter.facts.push(Fact::plain("That rests on", basis));
     let build = own.grown.as_ref().and_then(|space| space.build.as_ref());
-    chapter.facts.push(Fact::plain("Enclosure when grown, at least", build.map_or_else(Shown::missing, |build| print::sides(build.inside_cm, units))));
+    chapter.facts.push(Fact::plain(
+        "Enclosure when grown, at least",
+        build.map_or_else(Shown::missing, |build| print::sides(build.inside_cm, units)),
+    ));
     if let Some(years) = general.years {
         let days = (years.0.map(|years| years * 365.25), years.1.map(|years| years * 365.25));
-        chapter.facts.push(Fact::plain("Span of life", print::shown::<Span>(Some(days), units, Rounding::Nearest)));
+        chapter.facts.push(Fact::plain(
+            "Span of life",
+            print::shown::<Span>(Some(days), units, Rounding::Nearest),
+        ));
     }
-    if let Some(stage) = species.feeding.last() {
-        let every = stage.every.as_ref().map(|every| format!(", every {}", every.value.print(units, Rounding::Nearest).first));
+    if let Some(stage) = species.grown_stage() {
+        let every = stage
+            .every
+            .as_ref()
+            .map(|every| format!(", every {}", every.value.print(units, Rounding::Nearest).first));
         let meal = stage.meal.clone().unwrap_or_default();
-        chapter.facts.push(Fact::plain("Eats when grown", format!("{meal}{}", every.unwrap_or_default())));
+        chapter
+            .facts
+            .push(Fact::plain("Eats when grown", format!("{meal}{}", every.unwrap_or_default())));
     }
     chapter.workings.push(WorkingBlock::from(&own.growth.working));
-    if let Some(least) = own.grown.as_ref().and_then(|space| space.strictest().least.as_ref().ok()) {
+    if let Some(least) = own.grown.as_ref().and_then(|space| space.strictest().least.as_ref().ok())
+    {
         chapter.workings.push(WorkingBlock {
             title: "Enclosure when grown".to_owned(),
             formula: "the standard's rule, applied to the projected adult length".to_owned(),
             steps: least.steps.clone(),
             assumptions: least.assumptions.clone(),
-            publication: own.grown.as_ref().map(|space| care::publication(model, &space.strictest().standard)).unwrap_or_default(),
+            publication: own
+                .grown
+                .as_ref()
+                .map(|space| care::publication(model, &space.strictest().standard))
+                .unwrap_or_default(),
         });
     }
     chapter
 }
 
 /// The first two weeks in a new home.
-pub(super) fn first_weeks(animal: &Animal, species: &Species, own: &AnimalFigures, model: &Model) -> Chapter {
+pub(super) fn first_weeks(
+    animal: &Animal,
+    species: &Species,
+    own: &AnimalFigures,
+    model: &Model,
+) -> Chapter {
     let units = model.site.units;
     let mut chapter = Chapter::new("first-weeks", "The first two weeks");
     let cool = species.temperature.cool.as_ref().or(species.temperature.water.as_ref());
@@ -194,4 +279,3 @@ pub(super) fn signs(species: &Species) -> Chapter {
     }
     chapter
 }
-

@@ -34,7 +34,10 @@ pub(super) fn identity(animal: &Animal, species: &Species, as_of: Date) -> Chapt
     chapter.facts = vec![
         Fact::plain("Name", animal.name.clone()),
         Fact::plain("Species", format!("{}, {}", species.name, species.scientific)),
-        Fact::plain("Form or locality", form.map_or_else(Shown::missing, |form| Shown::plain(form.name.clone()))),
+        Fact::plain(
+            "Form or locality",
+            form.map_or_else(Shown::missing, |form| Shown::plain(form.name.clone())),
+        ),
         Fact::plain("Sex", sex),
         Fact::plain("Age", age(animal.hatched.map(|(date, basis, _)| (date, basis)), as_of)),
         Fact::plain("Chip or marks", known(&animal.chip)),
@@ -46,7 +49,8 @@ pub(super) fn identity(animal: &Animal, species: &Species, as_of: Date) -> Chapt
 /// Where it came from.
 pub(super) fn origin(animal: &Animal) -> Chapter {
     let mut chapter = Chapter::new("origin", "Origin");
-    let arrived = animal.arrived.map_or_else(Shown::missing, |(date, _)| Shown::plain(long_date(date)));
+    let arrived =
+        animal.arrived.map_or_else(Shown::missing, |(date, _)| Shown::plain(long_date(date)));
     chapter.facts = vec![
         Fact::plain("Came from", known(&animal.origin)),
         Fact::plain("Arrived", arrived),
@@ -56,18 +60,29 @@ pub(super) fn origin(animal: &Animal) -> Chapter {
 }
 
 /// Its lengths and weights, the latest first.
-pub(super) fn measurements(animal: &Animal, species: &Species, model: &Model, as_of: Date) -> Chapter {
+pub(super) fn measurements(
+    animal: &Animal,
+    species: &Species,
+    model: &Model,
+    as_of: Date,
+) -> Chapter {
     let units = model.site.units;
     let mut chapter = Chapter::new("measurements", "Measurements");
     let rows = animal.log.iter().rev().filter(|entry| entry.date <= as_of).filter_map(|entry| {
         let (what, value) = match entry.event {
             Event::Weight(mass) => ("Weight".to_owned(), print::mass(mass.grams(), units)),
-            Event::Length(length) => (capital(species.size.measure.spelling()), print::length(length.cm(), units)),
+            Event::Length(length) => {
+                (capital(species.size.measure.spelling()), print::length(length.cm(), units))
+            }
             _ => return None,
         };
         Some(vec![Shown::plain(long_date(entry.date)), Shown::plain(what), value])
     });
-    chapter.tables.extend(table("The last measurements", &["Day", "What", "Measured"], rows.take(LINES).collect()));
+    chapter.tables.extend(table(
+        "The last measurements",
+        &["Day", "What", "Measured"],
+        rows.take(LINES).collect(),
+    ));
     if chapter.tables.is_empty() {
         chapter.facts.push(Fact::plain("Lengths and weights", Shown::missing()));
     }
@@ -78,7 +93,8 @@ pub(super) fn measurements(animal: &Animal, species: &Species, model: &Model, as
 pub(super) fn feeding_record(animal: &Animal, model: &Model, as_of: Date) -> Chapter {
     let units = model.site.units;
     let mut chapter = Chapter::new("feeding-record", "Feeding record");
-    let offered: Vec<_> = animal.meals().rev().filter(|(date, ..)| *date <= as_of).take(LINES).collect();
+    let offered: Vec<_> =
+        animal.meals().rev().filter(|(date, ..)| *date <= as_of).take(LINES).collect();
     let count = |wanted| offered.iter().filter(|(.., outcome)| *outcome == wanted).count();
     if offered.is_empty() {
         chapter.facts.push(Fact::plain("Meals", Shown::missing()));
@@ -86,10 +102,18 @@ pub(super) fn feeding_record(animal: &Animal, model: &Model, as_of: Date) -> Cha
     }
     let last = animal.last_eaten().filter(|date| *date <= as_of);
     chapter.facts = vec![
-        Fact::plain("Last meal eaten", last.map_or_else(Shown::missing, |date| Shown::plain(long_date(date)))),
+        Fact::plain(
+            "Last meal eaten",
+            last.map_or_else(Shown::missing, |date| Shown::plain(long_date(date))),
+        ),
         Fact::plain(
             format!("Of the last {}", offered.len()),
-            format!("{} taken, {} in part, {} refused", count(MealOutcome::Taken), count(MealOutcome::Part), count(MealOutcome::Refused)),
+            format!(
+                "{} taken, {} in part, {} refused",
+                count(MealOutcome::Taken),
+                count(MealOutcome::Part),
+                count(MealOutcome::Refused)
+            ),
         ),
     ];
     let rows = offered.iter().map(|(date, food, mass, outcome)| {
@@ -98,10 +122,20 @@ pub(super) fn feeding_record(animal: &Animal, model: &Model, as_of: Date) -> Cha
             MealOutcome::Part => "in part",
             MealOutcome::Refused => "refused",
         };
-        let mass = mass.map_or_else(|| Shown::plain("not weighed"), |mass| print::mass(mass.grams(), units));
-        vec![Shown::plain(long_date(*date)), Shown::plain((*food).to_owned()), mass, Shown::plain(outcome)]
+        let mass = mass
+            .map_or_else(|| Shown::plain("not weighed"), |mass| print::mass(mass.grams(), units));
+        vec![
+            Shown::plain(long_date(*date)),
+            Shown::plain((*food).to_owned()),
+            mass,
+            Shown::plain(outcome),
+        ]
     });
-    chapter.tables.extend(table("The last meals offered", &["Day", "Food", "Mass", "Outcome"], rows.collect()));
+    chapter.tables.extend(table(
+        "The last meals offered",
+        &["Day", "Food", "Mass", "Outcome"],
+        rows.collect(),
+    ));
     chapter
 }
 
@@ -118,7 +152,11 @@ pub(super) fn sheds(animal: &Animal, as_of: Date) -> Chapter {
         let note = entry.note.clone().unwrap_or_else(|| "–".to_owned());
         Some(vec![Shown::plain(long_date(entry.date)), Shown::plain(how), Shown::plain(note)])
     });
-    chapter.tables.extend(table("The last sheds", &["Day", "How", "Remark"], rows.take(4).collect()));
+    chapter.tables.extend(table(
+        "The last sheds",
+        &["Day", "How", "Remark"],
+        rows.take(4).collect(),
+    ));
     if chapter.tables.is_empty() {
         chapter.facts.push(Fact::plain("Last shed", Shown::missing()));
     }
@@ -131,20 +169,34 @@ pub(super) fn health(animal: &Animal, as_of: Date) -> Chapter {
     let mut lines: Vec<(Option<Date>, String, String)> = animal
         .history
         .iter()
-        .map(|entry| (entry.date, entry.what.clone(), entry.by.clone().unwrap_or_else(|| "–".to_owned())))
+        .map(|entry| {
+            (entry.date, entry.what.clone(), entry.by.clone().unwrap_or_else(|| "–".to_owned()))
+        })
         .collect();
     for entry in animal.log.iter().filter(|entry| entry.date <= as_of) {
         match &entry.event {
-            Event::Illness(what) => lines.push((Some(entry.date), format!("Illness: {what}"), "–".to_owned())),
-            Event::Treatment(what) => lines.push((Some(entry.date), format!("Treatment: {what}"), "–".to_owned())),
+            Event::Illness(what) => {
+                lines.push((Some(entry.date), format!("Illness: {what}"), "–".to_owned()))
+            }
+            Event::Treatment(what) => {
+                lines.push((Some(entry.date), format!("Treatment: {what}"), "–".to_owned()))
+            }
             _ => {}
         }
     }
     lines.sort_by_key(|(date, ..)| std::cmp::Reverse(*date));
     let rows = lines.into_iter().map(|(date, what, by)| {
-        vec![date.map_or_else(Shown::missing, |date| Shown::plain(long_date(date))), Shown::plain(what), Shown::plain(by)]
+        vec![
+            date.map_or_else(Shown::missing, |date| Shown::plain(long_date(date))),
+            Shown::plain(what),
+            Shown::plain(by),
+        ]
     });
-    chapter.tables.extend(table("Illness, tests and treatment", &["Day", "What", "By"], rows.collect()));
+    chapter.tables.extend(table(
+        "Illness, tests and treatment",
+        &["Day", "What", "By"],
+        rows.collect(),
+    ));
     if chapter.tables.is_empty() {
         chapter.facts.push(Fact::plain("Illness and treatment", "none on record"));
     }
@@ -165,7 +217,8 @@ pub(super) fn papers(animal: &Animal, species: &Species) -> Chapter {
         chapter.facts.push(Fact::plain("International trade", cites));
     }
     for rule in &species.legal.rules {
-        let paper = rule.paper.as_ref().map(|paper| format!(" Paper: {paper}.")).unwrap_or_default();
+        let paper =
+            rule.paper.as_ref().map(|paper| format!(" Paper: {paper}.")).unwrap_or_default();
         chapter.facts.push(Fact::plain(rule.jurisdiction.clone(), format!("{}{paper}", rule.says)));
     }
     chapter.facts.push(Fact::plain("Law", "check locally before it moves; local law decides"));

@@ -73,15 +73,29 @@ pub fn index(model: &Model, figures: &Figures) -> IndexSheet {
             .filter(|(_, species)| species.kind == kind)
             .filter_map(|(key, species)| {
                 let of = figures.species.get(key)?;
-                let lengths = crate::figures::growth::adult_range_cm(species, crate::model::word::Sex::Unknown, None);
+                let lengths = crate::figures::growth::adult_range_cm(
+                    species,
+                    crate::model::word::Sex::Unknown,
+                    None,
+                );
                 let lengths = lengths.map(|(low, high)| (Some(low), Some(high)));
-                let years = of.years.map(|(low, high)| (low.map(|years| years * 365.25), high.map(|years| years * 365.25)));
+                let years = of.years.map(|(low, high)| {
+                    (low.map(|years| years * 365.25), high.map(|years| years * 365.25))
+                });
                 Some(SpeciesEntry {
                     link: Link { text: species.name.clone(), href: super::care_path(key) },
                     scientific: species.scientific.clone(),
                     summary: species.summary.clone(),
-                    size: print::shown::<crate::quantity::Length>(lengths, units, crate::quantity::Rounding::Nearest),
-                    years: print::shown::<crate::quantity::Span>(years, units, crate::quantity::Rounding::Nearest),
+                    size: print::shown::<crate::quantity::Length>(
+                        lengths,
+                        units,
+                        crate::quantity::Rounding::Nearest,
+                    ),
+                    years: print::shown::<crate::quantity::Span>(
+                        years,
+                        units,
+                        crate::quantity::Rounding::Nearest,
+                    ),
                     space: care::space(of, units),
                 })
             })
@@ -102,9 +116,19 @@ pub fn index(model: &Model, figures: &Figures) -> IndexSheet {
         });
         all.collect()
     };
-    let pages = model.pages.iter().map(|(key, page)| Link { text: page.title.clone(), href: super::page_path(key) });
+    let pages = model
+        .pages
+        .iter()
+        .map(|(key, page)| Link { text: page.title.clone(), href: super::page_path(key) });
     IndexSheet {
-        frame: Frame::new(&model.site, "index.html", false, &model.site.title, "Care sheets with their sources, checked and worked out.", figures.as_of),
+        frame: Frame::new(
+            &model.site,
+            "index.html",
+            false,
+            &model.site.title,
+            "Care sheets with their sources, checked and worked out.",
+            figures.as_of,
+        ),
         groups,
         seeking: entries(true),
         residents: entries(false),

@@ -148,9 +148,15 @@ pub fn build(model: &Model, figures: &Figures, wanted: &Wanted) -> Option<Sheet>
             let (species, of) = (model.species.get(key)?, figures.species.get(key)?);
             Sheet::Card(Box::new(card::card(model, figures, key, species, of)))
         }
-        Wanted::Animal(key) => Sheet::Animal(Box::new(animal::animal(model, figures, key, figures.animals.get(key)?)?)),
-        Wanted::Page(key) => Sheet::Page(Box::new(page::page(model, figures, key, model.pages.get(key)?))),
-        Wanted::Handover(key) => Sheet::Handover(Box::new(handover_sheet(model, figures, key, None)?)),
+        Wanted::Animal(key) => {
+            Sheet::Animal(Box::new(animal::animal(model, figures, key, figures.animals.get(key)?)?))
+        }
+        Wanted::Page(key) => {
+            Sheet::Page(Box::new(page::page(model, figures, key, model.pages.get(key)?)))
+        }
+        Wanted::Handover(key) => {
+            Sheet::Handover(Box::new(handover_sheet(model, figures, key, None)?))
+        }
     })
 }
 

@@ -26,7 +26,14 @@ pub fn page(model: &Model, figures: &Figures, key: &str, page: &Page) -> PageShe
         _ => text,
     };
     PageSheet {
-        frame: Frame::new(&model.site, &super::page_path(key), false, &page.title, &page.title, figures.as_of),
+        frame: Frame::new(
+            &model.site,
+            &super::page_path(key),
+            false,
+            &page.title,
+            &page.title,
+            figures.as_of,
+        ),
         title: page.title.clone(),
         words: words.to_owned(),
     }

@@ -3,7 +3,8 @@
 use crate::figures::enclosure::{Minimum, Shape};
 use crate::figures::working::Ends;
 use crate::quantity::{
-    Area, Dimensions, Length, Mass, Quantity, Range, Rounding, Span, System, Temperature, Volume, print_one,
+    Area, Dimensions, Length, Mass, Quantity, Range, Rounding, Span, System, Temperature, Volume,
+    print_one,
 };
 
 use super::blocks::Shown;
@@ -20,7 +21,8 @@ pub fn range<Q: Quantity>(ends: Ends) -> Option<Range<Q>> {
 
 /// A range in words, or that it is not known.
 pub fn shown<Q: Quantity>(ends: Option<Ends>, units: System, rounding: Rounding) -> Shown {
-    ends.and_then(range::<Q>).map_or_else(Shown::missing, |range| range.print(units, rounding).into())
+    ends.and_then(range::<Q>)
+        .map_or_else(Shown::missing, |range| range.print(units, rounding).into())
 }
 
 /// A temperature, to the nearest.
@@ -53,16 +55,29 @@ pub fn sides(cm: [f64; 3], units: System) -> Shown {
 
 /// What a standard asks for: sides where it gives them, else the floor, the height and the water, all rounded up.
 pub fn least(least: &Minimum, units: System) -> Shown {
-    let layouts: Vec<Shown> = least.shapes().map(|shape| layout(shape, units)).filter(|shown| !shown.first.is_empty()).collect();
+    let layouts: Vec<Shown> = least
+        .shapes()
+        .map(|shape| layout(shape, units))
+        .filter(|shown| !shown.first.is_empty())
+        .collect();
     let mut parts = vec![join(&layouts, " or ")];
     if let Some(litres) = least.water_l {
-        parts.push(with("water", print_one(Volume::from_litres(litres), units, Rounding::Up).into()));
+        parts.push(with(
+            "water",
+            print_one(Volume::from_litres(litres), units, Rounding::Up).into(),
+        ));
     }
     if let Some(depth) = least.water_depth_cm {
-        parts.push(with("water depth", print_one(Length::from_cm(depth), units, Rounding::Up).into()));
+        parts.push(with(
+            "water depth",
+            print_one(Length::from_cm(depth), units, Rounding::Up).into(),
+        ));
     }
     if let Some(land) = least.land_m2 {
-        parts.push(with("land", print_one(Area::from_square_metres(land), units, Rounding::Up).into()));
+        parts.push(with(
+            "land",
+            print_one(Area::from_square_metres(land), units, Rounding::Up).into(),
+        ));
     }
     parts.retain(|part| !part.first.is_empty());
     join(&parts, ", ")
@@ -77,7 +92,10 @@ fn layout(shape: &Shape, units: System) -> Shown {
     if let Some([length, width]) = shape.length_width_cm {
         parts.push(join(&[up(length), up(width)], " × "));
     } else if let Some(floor) = shape.floor_m2 {
-        parts.push(with("floor", print_one(Area::from_square_metres(floor), units, Rounding::Up).into()));
+        parts.push(with(
+            "floor",
+            print_one(Area::from_square_metres(floor), units, Rounding::Up).into(),
+        ));
     }
     if let Some(height) = shape.height_cm {
         parts.push(with("height", up(height)));
@@ -86,7 +104,10 @@ fn layout(shape: &Shape, units: System) -> Shown {
 }
 
 fn with(word: &str, shown: Shown) -> Shown {
-    Shown { first: format!("{word} {}", shown.first), second: shown.second.map(|second| format!("{word} {second}")) }
+    Shown {
+        first: format!("{word} {}", shown.first),
+        second: shown.second.map(|second| format!("{word} {second}")),
+    }
 }
 
 /// Joins values, each system for itself.

@@ -66,7 +66,9 @@ pub fn sources(model: &Model, figures: &Figures) -> SourcesSheet {
             sign.sources.iter().for_each(|named| rest(&named.name, "signs of illness".to_owned()));
         }
         for rule in &species.legal.rules {
-            rule.sources.iter().for_each(|named| rest(&named.name, format!("law, {}", rule.jurisdiction)));
+            rule.sources
+                .iter()
+                .for_each(|named| rest(&named.name, format!("law, {}", rule.jurisdiction)));
         }
         for standard in crate::figures::space::in_force(model, species) {
             rest(&standard.source, "least enclosure".to_owned());
@@ -77,7 +79,10 @@ pub fn sources(model: &Model, figures: &Figures) -> SourcesSheet {
             species: Link { text: model.species[*key].name.clone(), href: super::care_path(key) },
             figures: figures.clone(),
         });
-        Some(SourceUse { source: citing::entry(key, place + 1, model.sources.get(*key)?), rests: rests.collect() })
+        Some(SourceUse {
+            source: citing::entry(key, place + 1, model.sources.get(*key)?),
+            rests: rests.collect(),
+        })
     });
     let in_force: std::collections::BTreeSet<&str> = model
         .species
@@ -86,7 +91,14 @@ pub fn sources(model: &Model, figures: &Figures) -> SourcesSheet {
         .map(|standard| standard.name.as_str())
         .collect();
     SourcesSheet {
-        frame: Frame::new(&model.site, super::SOURCES, false, "Sources", "Every publication that a figure rests on.", figures.as_of),
+        frame: Frame::new(
+            &model.site,
+            super::SOURCES,
+            false,
+            "Sources",
+            "Every publication that a figure rests on.",
+            figures.as_of,
+        ),
         sources: sources.collect(),
         standards: in_force.into_iter().map(|name| super::care::publication(model, name)).collect(),
         common_practice,

@@ -19,13 +19,20 @@ fn table(caption: &str, head: &[&str], rows: Vec<Vec<Shown>>) -> Option<Table> {
 }
 
 /// What each standard in force asks for a grown animal.
-pub fn enclosure(figures: &SpeciesFigures, titles: &dyn Fn(&str) -> String, units: System) -> Option<Table> {
+pub fn enclosure(
+    figures: &SpeciesFigures,
+    titles: &dyn Fn(&str) -> String,
+    units: System,
+) -> Option<Table> {
     let rows = figures.enclosure.iter().map(|need| {
         let least = match &need.least {
             Ok(least) => print::least(least, units),
             Err(reason) => Shown::plain(format!("not worked out: {reason}")),
         };
-        let build = need.build.as_ref().map_or_else(|| Shown::plain("–"), |build| print::sides(build.inside_cm, units));
+        let build = need
+            .build
+            .as_ref()
+            .map_or_else(|| Shown::plain("–"), |build| print::sides(build.inside_cm, units));
         vec![
             Shown::plain(need.for_whom.clone()),
             print::length(need.reference_length_cm, units),
@@ -46,17 +53,21 @@ pub fn enclosure(figures: &SpeciesFigures, titles: &dyn Fn(&str) -> String, unit
 /// What a hygrometer may read at each zone.
 pub fn humidity(figures: &HumidityFigures, units: System) -> Option<Table> {
     let rows = figures.readings.iter().map(|reading| {
-        let percent = print_one(Humidity::from_percent(reading.at_most_percent), units, Rounding::Down);
+        let percent =
+            print_one(Humidity::from_percent(reading.at_most_percent), units, Rounding::Down);
         vec![
             Shown::plain(reading.zone.clone()),
             print::temperature(Some(reading.temperature_c), units),
             Shown::plain(format!("at most {}", percent.first)),
         ]
     });
-    let mut table = table("What the hygrometer may read", &["Zone", "At", "Reading"], rows.collect())?;
+    let mut table =
+        table("What the hygrometer may read", &["Zone", "At", "Reading"], rows.collect())?;
     if let Some(dew) = figures.dew_point_c {
         let dew: Shown = print_one(Temperature::from_celsius(dew), units, Rounding::Up).into();
-        table.note = Some(format!("The same air reads drier where it is warmer. At the ceiling, water condenses on anything colder than {dew}."));
+        table.note = Some(format!(
+            "The same air reads drier where it is warmer. At the ceiling, water condenses on anything colder than {dew}."
+        ));
     }
     Some(table)
 }
@@ -69,17 +80,27 @@ pub fn feeding(species: &Species, figures: &SpeciesFigures, units: System) -> Op
             until(stage, units),
             Shown::plain(stage.meal.clone().unwrap_or_else(|| "–".to_owned())),
             amount(stage, row.mass_g, units),
-            row.interval_days.map_or_else(|| Shown::plain("–"), |ends| print::shown::<Span>(Some(ends), units, Rounding::Nearest)),
+            row.interval_days.map_or_else(
+                || Shown::plain("–"),
+                |ends| print::shown::<Span>(Some(ends), units, Rounding::Nearest),
+            ),
             per_year(row.meals_per_year),
         ]
     });
-    table("Feeding by stage of life", &["Stage", "Until", "Meal", "How much", "Every", "Meals a year"], rows.collect())
+    table(
+        "Feeding by stage of life",
+        &["Stage", "Until", "Meal", "How much", "Every", "Meals a year"],
+        rows.collect(),
+    )
 }
 
 fn until(stage: &Stage, units: System) -> Shown {
     let age = stage.until_age.map(|age| print_one(age, units, Rounding::Nearest).into());
-    let length = stage.until_length.map(|length| print_one::<Length>(length, units, Rounding::Nearest).into());
-    let mass = stage.until_mass.map(|mass| print_one::<Mass>(mass, units, Rounding::Nearest).into());
+    let length = stage
+        .until_length
+        .map(|length| print_one::<Length>(length, units, Rounding::Nearest).into());
+    let mass =
+        stage.until_mass.map(|mass| print_one::<Mass>(mass, units, Rounding::Nearest).into());
     let bounds: Vec<Shown> = [age, length, mass].into_iter().flatten().collect();
     if bounds.is_empty() { Shown::plain("old age") } else { print::join(&bounds, " or ") }
 }
@@ -89,7 +110,11 @@ fn amount(stage: &Stage, mass_g: Option<crate::figures::Ends>, units: System) ->
     let mut parts = Vec::new();
     if let Some(count) = &stage.count {
         let (low, high) = count.value;
-        parts.push(Shown::plain(if low == high { format!("{low}") } else { format!("{low}–{high}") }));
+        parts.push(Shown::plain(if low == high {
+            format!("{low}")
+        } else {
+            format!("{low}–{high}")
+        }));
     }
     if let Some(share) = &stage.share {
         let share: Shown = share.value.print(units, Rounding::Nearest).into();
@@ -109,9 +134,12 @@ fn per_year(meals: Option<crate::figures::Ends>) -> Shown {
 
 /// The length of the day through the year.
 pub fn year_of_light(figures: &SpeciesFigures) -> Option<Table> {
-    const MONTHS: [&str; 12] = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+    const MONTHS: [&str; 12] =
+        ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
     let hours = figures.light.day_hours?;
-    let row = std::iter::once(Shown::plain("hours")).chain(hours.iter().map(|hours| Shown::plain(format!("{hours:.1}")))).collect();
+    let row = std::iter::once(Shown::plain("hours"))
+        .chain(hours.iter().map(|hours| Shown::plain(format!("{hours:.1}"))))
+        .collect();
     let head: Vec<&str> = std::iter::once("Month").chain(MONTHS).collect();
     table("Length of the day where it comes from", &head, vec![row])
 }
@@ -127,7 +155,11 @@ pub fn signs(species: &Species) -> Option<Table> {
             Shown::plain(urgency(sign.urgency)),
         ]
     });
-    table("Signs, and how soon a vet should see them", &["Sign", "May mean", "What to do"], rows.collect())
+    table(
+        "Signs, and how soon a vet should see them",
+        &["Sign", "May mean", "What to do"],
+        rows.collect(),
+    )
 }
 
 /// What an urgency asks for.
@@ -139,4 +171,3 @@ pub fn urgency(urgency: Urgency) -> &'static str {
         Urgency::Watch => "write it down and check the set-up",
     }
 }
-

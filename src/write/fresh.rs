@@ -23,13 +23,19 @@ pub enum FreshError {
 /// When the folder holds anything, or the system refuses.
 pub fn write_fresh(dir: &Path, files: &[File]) -> Result<(), FreshError> {
     let io = |error| FreshError::Write(WriteError::Io(dir.to_owned(), error));
-    if dir.exists() && std::fs::read_dir(dir).map_err(io)?.next().is_some() {
-        return Err(FreshError::NotEmpty);
+    if dir.exists() {
+        for entry in std::fs::read_dir(dir).map_err(io)? {
+            // A folder under version control that holds nothing else yet is as good as empty.
+            if entry.map_err(io)?.file_name() != ".git" {
+                return Err(FreshError::NotEmpty);
+            }
+        }
     }
     for file in files {
         let place = dir.join(&file.path);
         super::create_folder(&place).map_err(FreshError::Write)?;
-        std::fs::write(&place, &file.bytes).map_err(|error| FreshError::Write(WriteError::Io(place, error)))?;
+        std::fs::write(&place, &file.bytes)
+            .map_err(|error| FreshError::Write(WriteError::Io(place, error)))?;
     }
     Ok(())
 }

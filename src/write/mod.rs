@@ -46,7 +46,11 @@ impl std::fmt::Display for WriteError {
         match self {
             WriteError::Io(path, error) => write!(out, "cannot write {}: {error}", path.display()),
             WriteError::InTheWay(path) => {
-                write!(out, "{} was not written by wardsheet and stands in the way; move it elsewhere", path.display())
+                write!(
+                    out,
+                    "{} was not written by wardsheet and stands in the way; move it elsewhere",
+                    path.display()
+                )
             }
         }
     }
@@ -77,7 +81,11 @@ pub fn write(out: &Path, files: &[File]) -> Result<Written, WriteError> {
 }
 
 /// Stages the files that are new or have changed, then moves them to their places. Returns how many there were.
-fn place_files(out: &Path, files: &[File], earlier: &BTreeSet<String>) -> Result<usize, WriteError> {
+fn place_files(
+    out: &Path,
+    files: &[File],
+    earlier: &BTreeSet<String>,
+) -> Result<usize, WriteError> {
     let stage = out.join(STAGE);
     remove_stage(&stage)?;
     let mut staged = Vec::new();
@@ -93,11 +101,13 @@ fn place_files(out: &Path, files: &[File], earlier: &BTreeSet<String>) -> Result
         }
         let waiting = stage.join(&file.path);
         create_folder(&waiting)?;
-        std::fs::write(&waiting, &file.bytes).map_err(|error| WriteError::Io(waiting.clone(), error))?;
+        std::fs::write(&waiting, &file.bytes)
+            .map_err(|error| WriteError::Io(waiting.clone(), error))?;
         staged.push((waiting, place));
     }
     // Both lists hold while files are being moved, so that an interruption leaves nothing unaccounted for.
-    let both: BTreeSet<String> = earlier.iter().cloned().chain(files.iter().map(|file| file.path.clone())).collect();
+    let both: BTreeSet<String> =
+        earlier.iter().cloned().chain(files.iter().map(|file| file.path.clone())).collect();
     write_list(out, &both)?;
     let changed = staged.len();
     for (waiting, place) in staged {
@@ -111,7 +121,9 @@ fn place_files(out: &Path, files: &[File], earlier: &BTreeSet<String>) -> Result
 fn read_list(out: &Path) -> BTreeSet<String> {
     let text = std::fs::read_to_string(out.join(LIST)).unwrap_or_default();
     // A line that leads out of the folder is none of ours.
-    let own = |line: &&str| !line.is_empty() && !line.starts_with('/') && line.split('/').all(|part| part != "..");
+    let own = |line: &&str| {
+        !line.is_empty() && !line.starts_with('/') && line.split('/').all(|part| part != "..")
+    };
     text.lines().filter(own).map(str::to_owned).collect()
 }
 
@@ -134,7 +146,9 @@ fn create_folder(file: &Path) -> Result<(), WriteError> {
 
 fn remove_stage(stage: &Path) -> Result<(), WriteError> {
     match std::fs::remove_dir_all(stage) {
-        Err(error) if error.kind() != io::ErrorKind::NotFound => Err(WriteError::Io(stage.to_owned(), error)),
+        Err(error) if error.kind() != io::ErrorKind::NotFound => {
+            Err(WriteError::Io(stage.to_owned(), error))
+        }
         _ => Ok(()),
     }
 }

@@ -55,8 +55,10 @@ pub fn build_cm(minimum: &Minimum) -> Option<Build> {
         let width_cm = (floor_m2 * 10_000.0 / 2.0).sqrt();
         [width_cm * 2.0, width_cm]
     });
-    let width = up(width.max(minimum.least_side_cm.unwrap_or(0.0)));
-    let length = up(length.max(floor_m2 * 10_000.0 / width)).max(width);
+    // Where one standard gives sides and another a larger floor, both sides grow alike: a long thin box serves nobody.
+    let short_of = (floor_m2 * 10_000.0 / (length * width)).max(1.0).sqrt();
+    let width = up((width * short_of).max(minimum.least_side_cm.unwrap_or(0.0)));
+    let length = up((length * short_of).max(floor_m2 * 10_000.0 / width)).max(width);
 
     let mut height = match (minimum.height_cm(), depth_cm) {
         (Some(height_cm), depth_cm) => height_cm.max(depth_cm.unwrap_or(0.0)),

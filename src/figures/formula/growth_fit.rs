@@ -8,7 +8,7 @@
 //!
 //! Errors are taken as independent and normal. Real animals also grow by seasons, which is no error of
 //! the tape; where the lengths scatter about the curve more than the tape allows, all errors are raised
-//! to match ([`error_scale`]), and never lowered.
+//! to match ([`PenalisedGrowth::solved`]), and never lowered.
 
 use super::growth::DAYS_PER_YEAR;
 use super::growth_data::{AdultRange, Datum, GrowthRate};
@@ -40,20 +40,31 @@ impl PenalisedGrowth<'_> {
 
     /// Returns the likeliest (ln adult length, ln rate, ln of the growth done); `None` without data.
     ///
-    /// The search is begun from three rates, since with few data a slow curve to a great length and a fast
-    /// one to a small length can each have a hollow of their own.
-    pub(crate) fn fit(&self) -> Option<Solution> {
+    /// With few data a slow curve to a great length and a fast one to a small length can each have a hollow
+    /// of their own, so nine starts are weighed, and the search goes down from the best that leads anywhere.
+    fn fit(&self) -> Option<Solution> {
         let first = self.data.first()?;
         let longest_cm = self.data.iter().map(|datum| datum.length_cm).fold(0.0, f64::max);
-        let log_adult = self.adult.log_middle.max(libm::log(1.05 * longest_cm));
-        let log_grown = libm::log(-libm::log1p(-first.length_cm / libm::exp(log_adult)));
-        [-1.0, 0.0, 1.0]
-            .into_iter()
-            .filter_map(|deviations| {
-                let log_rate = self.rate.log_median + deviations * self.rate.log_sd;
-                solve(self, &[log_adult, log_rate, log_grown])
-            })
-            .min_by(|a, b| a.residual_sum_of_squares.total_cmp(&b.residual_sum_of_squares))
+        let shortest_adult = libm::log(1.02 * longest_cm);
+        let mut starts = Vec::with_capacity(9);
+        for adult_deviations in [-1.0, 0.0, 1.5] {
+            let log_adult = self.adult.log_middle + adult_deviations * self.adult.log_sd;
+            let log_adult = log_adult.max(shortest_adult + 0.1 * (1.0 + adult_deviations));
+            let log_grown = libm::log(-libm::log1p(-first.length_cm / libm::exp(log_adult)));
+            for rate_deviations in [-1.2, 0.0, 1.2] {
+                let log_rate = self.rate.log_median + rate_deviations * self.rate.log_sd;
+                let start = [log_adult, log_rate, log_grown];
+                starts.push((self.sum_of_squares(&start), start));
+            }
+        }
+        starts.sort_by(|a, b| a.0.total_cmp(&b.0));
+        starts.into_iter().find_map(|(_, start)| solve(self, &start))
+    }
+
+    fn sum_of_squares(&self, parameters: &[f64; 3]) -> f64 {
+        let mut residuals = vec![0.0; self.residuals()];
+        self.evaluate(parameters, &mut residuals, &mut vec![0.0; 3 * self.residuals()]);
+        residuals.iter().map(|residual| residual * residual).sum()
     }
 }
 
@@ -93,30 +104,44 @@ impl Residuals for PenalisedGrowth<'_> {
     }
 }
 
-/// Returns by how much the measurements scatter more than their stated errors: 1, or above.
-///
-/// The scatter is judged about a curve that the species hardly holds (its priors widened tenfold), so
-/// that an animal which outgrows its species is not mistaken for a badly measured one. The stated error
-/// counts as four further measurements, and three data are spent on the curve itself: with `Q` the
-/// weighted sum of squares of `n` data, the scale is the root of `(4 + Q)/(4 + n - 3)`. Below four data
-/// there is nothing to judge by, and the scale is 1.
-pub(crate) fn error_scale(data: &[Datum], adult: AdultRange, rate: GrowthRate) -> f64 {
-    if data.len() < 4 {
-        return 1.0;
+impl<'a> PenalisedGrowth<'a> {
+    /// Makes the problem and solves it, the errors raised to what the scatter of the lengths shows.
+    ///
+    /// The scatter is judged about a curve that the species hardly holds (its priors widened tenfold), so
+    /// that an animal which outgrows its species is not mistaken for a badly measured one. The stated error
+    /// counts as four further measurements, and three data are spent on the curve itself: with `Q` the
+    /// weighted sum of squares of `n` data, the scale is the root of `(4 + Q)/(4 + n - 3)`, or 1 if that is
+    /// more. Below four data there is nothing to judge by.
+    pub(crate) fn solved(
+        data: &'a [Datum],
+        adult: AdultRange,
+        rate: GrowthRate,
+    ) -> (Self, Option<Solution>) {
+        let stated = Self { data, adult, rate, error_scale: 1.0 };
+        let solution = stated.fit();
+        // A curve that the species holds misses by more than a free one: if even it is near enough, so is that.
+        let held = solution.as_ref().map_or(f64::INFINITY, |solution| stated.scale_shown(solution));
+        if data.len() < 4 || held <= 1.0 {
+            return (stated, solution);
+        }
+        let free = Self {
+            adult: AdultRange { log_sd: 10.0 * adult.log_sd, ..adult },
+            rate: GrowthRate { log_sd: 10.0 * rate.log_sd, ..rate },
+            ..stated.clone()
+        };
+        let error_scale = free.fit().map_or(1.0, |solution| free.scale_shown(&solution).max(1.0));
+        let raised = Self { error_scale, ..stated };
+        let solution = raised.fit();
+        (raised, solution)
     }
-    let free = PenalisedGrowth {
-        data,
-        adult: AdultRange { log_sd: 10.0 * adult.log_sd, ..adult },
-        rate: GrowthRate { log_sd: 10.0 * rate.log_sd, ..rate },
-        error_scale: 1.0,
-    };
-    let Some(solution) = free.fit() else {
-        return 1.0;
-    };
-    let mut residuals = vec![0.0; free.residuals()];
-    let mut derivatives = vec![0.0; free.residuals() * free.parameters()];
-    free.evaluate(&solution.parameters, &mut residuals, &mut derivatives);
-    let scatter: f64 = residuals[..data.len()].iter().map(|residual| residual * residual).sum();
-    let expected = STATED_ERROR_WEIGHT + data.len() as f64 - 3.0;
-    ((STATED_ERROR_WEIGHT + scatter) / expected).max(1.0).sqrt()
+
+    /// The scale of the errors that the lengths show about a fitted curve; may be below 1.
+    fn scale_shown(&self, solution: &Solution) -> f64 {
+        let count = self.data.len();
+        let mut residuals = vec![0.0; self.residuals()];
+        let mut derivatives = vec![0.0; self.residuals() * self.parameters()];
+        self.evaluate(&solution.parameters, &mut residuals, &mut derivatives);
+        let scatter: f64 = residuals[..count].iter().map(|residual| residual * residual).sum();
+        ((STATED_ERROR_WEIGHT + scatter) / (STATED_ERROR_WEIGHT + count as f64 - 3.0)).sqrt()
+    }
 }

@@ -7,13 +7,13 @@
 use super::domain::{OutOfRange, at_least, within};
 
 /// The zero of the Celsius scale, in kelvin (exact, by definition).
-const CELSIUS_ZERO_K: f64 = 273.15;
+pub(crate) const CELSIUS_ZERO_K: f64 = 273.15;
 
 /// The triple point of water in degrees Celsius (exact until 2019, and within 0.0001 since): ice below, water above.
 const TRIPLE_POINT_C: f64 = 0.01;
 
 /// The gas constant of water vapour in J/(kg K): R = 8.314 46 J/(mol K) over 0.018 015 3 kg/mol.
-const VAPOUR_GAS_CONSTANT: f64 = 461.523;
+pub(crate) const VAPOUR_GAS_CONSTANT: f64 = 461.523;
 
 /// The ratio of the molar masses of water and dry air (ASHRAE Fundamentals 2017, ch. 1, eq. 20).
 const MOLAR_MASS_RATIO: f64 = 0.621_945;

@@ -2,6 +2,7 @@
 
 use crate::finding::{Code, Finding, Severity, Subject};
 use crate::proof::{Evidence, Rule};
+use crate::source::Role;
 
 use super::unknown;
 
@@ -18,10 +19,12 @@ pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     let animals = &evidence.model.animals;
-    for animal in animals.values() {
+    for (own, animal) in animals {
         for companion in &animal.company {
-            if !animals.contains_key(&companion.name) {
-                found.push(unknown(&CODE, companion, "animal", animals.keys().map(String::as_str)));
+            let has_file = evidence.sources.named(Role::Animal, &companion.name).is_some();
+            if !animals.contains_key(&companion.name) && !has_file {
+                let others = animals.keys().filter(|name| *name != own).map(String::as_str);
+                found.push(unknown(&CODE, companion, ("animal", ""), others));
             }
         }
     }

@@ -22,8 +22,13 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
         if let Some(form) = &animal.form
             && !species.size.forms.contains_key(&form.name)
         {
-            let what = format!("form of {}", species.name);
-            found.push(unknown(&CODE, form, &what, species.size.forms.keys().map(String::as_str)));
+            let whose = format!(" of {}", species.name);
+            found.push(unknown(
+                &CODE,
+                form,
+                ("form", &whose),
+                species.size.forms.keys().map(String::as_str),
+            ));
         }
     }
 }

@@ -11,17 +11,20 @@ pub(super) mod standard_unknown;
 use crate::finding::{Code, Finding, did_you_mean};
 use crate::model::Named;
 
-/// Reports a name that stands for nothing, with the nearest that does.
+/// Reports a name that stands for nothing, with the nearest that does; `whose` says of what, where that helps.
 fn unknown<'a>(
     code: &'static Code,
     named: &Named,
-    what: &str,
+    (what, whose): (&str, &str),
     known: impl Iterator<Item = &'a str>,
 ) -> Finding {
     let known: Vec<&str> = known.collect();
-    let help = did_you_mean(&named.name, known.iter().copied());
-    let help = help.or_else(|| {
-        (!known.is_empty() && known.len() <= 12).then(|| format!("known: {}", known.join(", ")))
-    });
-    Finding::new(code, named.place, format!("there is no {what} `{}`", named.name)).help_if(help)
+    let help =
+        did_you_mean(&named.name, known.iter().copied()).or_else(|| match known.as_slice() {
+            [] => Some(format!("no {what} is defined{whose}; leave the field out")),
+            few if few.len() <= 12 => Some(format!("known: {}", few.join(", "))),
+            _ => None,
+        });
+    Finding::new(code, named.place, format!("there is no {what} `{}`{whose}", named.name))
+        .help_if(help)
 }

@@ -21,7 +21,12 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
             if evidence.sources.named(owner, &file.name).is_some() {
                 continue;
             }
-            let message = format!("{} `{}` has no file of its own", role.noun(), file.name);
+            let message = format!(
+                "there is no {} `{}` for {} to belong to",
+                owner.noun(),
+                file.name,
+                file.path
+            );
             let owners = evidence.sources.of(owner).map(|file| file.name.as_str());
             let help = did_you_mean(&file.name, owners);
             let help = help.unwrap_or_else(|| {

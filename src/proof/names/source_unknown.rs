@@ -21,7 +21,7 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     let known = &evidence.model.sources;
     let mut check = |named: &Named| {
         if !known.contains_key(&named.name) {
-            found.push(unknown(&CODE, named, "source", known.keys().map(String::as_str)));
+            found.push(unknown(&CODE, named, ("source", ""), known.keys().map(String::as_str)));
         }
     };
     for species in evidence.model.species.values() {

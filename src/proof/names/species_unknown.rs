@@ -2,6 +2,7 @@
 
 use crate::finding::{Code, Finding, Severity, Subject};
 use crate::proof::{Evidence, Rule};
+use crate::source::Role;
 
 use super::unknown;
 
@@ -19,11 +20,13 @@ pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     let species = &evidence.model.species;
     for animal in evidence.model.animals.values() {
-        if !species.contains_key(&animal.species.name) {
+        // A species whose own file has a fault is known; the fault is reported there.
+        let has_file = evidence.sources.named(Role::Species, &animal.species.name).is_some();
+        if !species.contains_key(&animal.species.name) && !has_file {
             found.push(unknown(
                 &CODE,
                 &animal.species,
-                "species",
+                ("species", ""),
                 species.keys().map(String::as_str),
             ));
         }

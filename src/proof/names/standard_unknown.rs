@@ -22,7 +22,7 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     let names = || standards.keys().map(String::as_str);
     for named in &evidence.model.site.standards {
         if !standards.contains_key(&named.name) {
-            found.push(unknown(&CODE, named, "standard", names()));
+            found.push(unknown(&CODE, named, ("standard", ""), names()));
         }
     }
     for species in evidence.model.species.values() {
@@ -30,14 +30,14 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
             match standards.get(name) {
                 None => {
                     let named = Named { name: name.clone(), place: rule.place };
-                    found.push(unknown(&CODE, &named, "standard", names()));
+                    found.push(unknown(&CODE, &named, ("standard", ""), names()));
                 }
                 Some(standard) if !standard.rows.contains_key(&rule.row.name) => {
-                    let what = format!("row of {name}");
+                    let whose = format!(" in {name}");
                     found.push(unknown(
                         &CODE,
                         &rule.row,
-                        &what,
+                        ("row", &whose),
                         standard.rows.keys().map(String::as_str),
                     ));
                 }

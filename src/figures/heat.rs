@@ -1,0 +1,392 @@
+//! An enclosure's heat: what it loses, whether its heaters make up for that, what it costs, and how long it lasts without.
+
+use crate::model::housing::{self, Housing};
+use crate::model::species::Figure;
+use crate::model::{Site, Species};
+use crate::quantity::{PriceUnit, Range, Temperature};
+
+use super::formula::cooling::{
+    TimeWithoutPower, WATER_SPECIFIC_HEAT, furnishing_named, store_j_per_k, time_constant_h,
+    time_without_power, wall_store_j_per_k,
+};
+use super::formula::electricity::{DAYS_PER_MONTH, energy_kwh, heater_duty};
+use super::formula::heat::{Face, HeatLoss, HeatedBox, Layer, UNCERTAINTY};
+use super::formula::materials::material;
+use super::working::{Working, ends, number};
+
+/// The heat of one enclosure.
+#[derive(Debug, Clone, PartialEq)]
+pub struct HeatFigures {
+    /// Lost at the room's usual temperature, W.
+    pub typical_w: f64,
+    /// Lost at the room's coldest, for the gradient asked of it by day, W.
+    pub worst_w: f64,
+    /// Lost in the coldest night at the temperatures that the night may fall to, W.
+    pub night_w: f64,
+    /// The power of all heaters, W.
+    pub installed_w: f64,
+    /// The share of the time that the heaters run, per cent; absent without heaters.
+    pub duty_percent: Option<f64>,
+    /// Energy in a month, kWh.
+    pub kwh_per_month: f64,
+    /// What that costs, with its currency.
+    pub cost_per_month: Option<(f64, String)>,
+    /// Hours without power until the critical minimum in the coldest night, expected.
+    pub hours_without_power: Option<f64>,
+    /// The room temperature above which every heater must be off already, °C.
+    pub all_off_above_room_c: Option<f64>,
+    /// What a second layer of insulation on every wall but the front would save, W at the usual temperature.
+    pub insulated_typical_w: Option<f64>,
+    /// The mean temperature inside that is asked for, °C.
+    pub inside_c: f64,
+    /// The loss by part, per kelvin.
+    pub loss: HeatLoss,
+    /// How they were worked out.
+    pub working: Working,
+    /// Why some of them are absent.
+    pub why: Vec<(&'static str, String)>,
+}
+
+/// What must be known of an enclosure, or which of it is not.
+struct Known<'a> {
+    housing: &'a Housing,
+    inside_m: [f64; 3],
+    inside_c: f64,
+    night_c: f64,
+    usual_c: f64,
+    coldest_c: f64,
+    changes_per_h: f64,
+}
+
+/// The middle of a range of temperatures, °C; of a bound, the bound.
+pub fn middle_c(range: &Range<Temperature>) -> Option<f64> {
+    match ends(range) {
+        (Some(low), Some(high)) => Some((low + high) / 2.0),
+        (low, high) => low.or(high),
+    }
+}
+
+fn middle(figure: &Figure<Temperature>) -> Option<f64> {
+    figure.as_ref().and_then(|cited| middle_c(&cited.value))
+}
+
+/// The mean air temperature that a species asks for by day, °C: half way between the middles of its warm and cool sides.
+pub fn asked_c(species: &Species) -> Option<f64> {
+    let (warm, cool) = (middle(&species.temperature.warm), middle(&species.temperature.cool));
+    warm.zip(cool).map(|(warm, cool)| (warm + cool) / 2.0)
+}
+
+fn known<'a>(housing: &'a Housing, species: &Species) -> Result<Known<'a>, &'static str> {
+    let inside = housing
+        .inside
+        .map(|(inside, _)| inside)
+        .ok_or("the enclosure's inside measures are not given")?;
+    let inside_c = asked_c(species).ok_or("the species gives no warm and cool side of the air")?;
+    let usual_c = housing
+        .room_day
+        .as_ref()
+        .and_then(middle_c)
+        .ok_or("the room's temperature by day is not given")?;
+    let coldest = housing
+        .room_night
+        .and_then(|range| range.low().or(range.high()))
+        .ok_or("the room's coldest night is not given")?;
+    let changes = housing.air_changes.ok_or("no air exchange is given for the enclosure")?.0;
+    let changes_per_h = match (changes.low(), changes.high()) {
+        (Some(low), Some(high)) => (low.per_hour() + high.per_hour()) / 2.0,
+        (low, high) => low.or(high).map_or(0.0, |changes| changes.per_hour()),
+    };
+    let night_c = species
+        .temperature
+        .night
+        .as_ref()
+        .and_then(|night| night.value.low().or(night.value.high()));
+    Ok(Known {
+        housing,
+        inside_m: [
+            inside.length.cm() / 100.0,
+            inside.width.cm() / 100.0,
+            inside.height.cm() / 100.0,
+        ],
+        inside_c,
+        night_c: night_c.map_or(inside_c, |night| night.celsius()),
+        usual_c,
+        coldest_c: coldest.celsius(),
+        changes_per_h,
+    })
+}
+
+/// The layers of every face, from the inside out.
+struct Faces {
+    front: Vec<Layer>,
+    back: Vec<Layer>,
+    sides: Vec<Layer>,
+    top: Vec<Layer>,
+    floor: Vec<Layer>,
+}
+
+fn layers(own: &[housing::Layer], walls: &[housing::Layer]) -> Result<Vec<Layer>, String> {
+    let used = if own.is_empty() { walls } else { own };
+    if used.is_empty() {
+        return Err("what the walls are made of is not given".to_owned());
+    }
+    used.iter()
+        .map(|layer| {
+            let known = material(&layer.material)
+                .ok_or_else(|| format!("`{}` is not in the table of materials", layer.material))?;
+            let conductivity =
+                known.conductivity_w_per_m_k(None).map_err(|reason| reason.to_string())?;
+            Ok(Layer {
+                thickness_m: layer.thickness.cm() / 100.0,
+                conductivity_w_per_m_k: conductivity,
+            })
+        })
+        .collect()
+}
+
+fn loss(known: &Known<'_>, faces: &Faces) -> Result<HeatLoss, String> {
+    let [length_m, width_m, height_m] = known.inside_m;
+    let floor = if known.housing.walls.floor_keeps_all {
+        Face::Adiabatic
+    } else {
+        Face::ToRoom(&faces.floor)
+    };
+    let enclosure = HeatedBox {
+        length_m,
+        width_m,
+        height_m,
+        front: Face::ToRoom(&faces.front),
+        back: Face::ToRoom(&faces.back),
+        sides: [Face::ToRoom(&faces.sides); 2],
+        top: Face::ToRoom(&faces.top),
+        floor,
+        air_changes_per_h: known.changes_per_h,
+    };
+    enclosure.heat_loss().map_err(|reason| reason.to_string())
+}
+
+/// Works out the heat of an enclosure.
+///
+/// Temperatures in °C, power in W, energy in kWh. It is a steady estimate that may be off by a quarter either way. Source:
+/// U-values after ISO 6946 with conductivities of EN 12524:2000; the balance of EN ISO 13789; Newton's law of cooling.
+///
+/// # Errors
+/// Which of the things that must be known is not.
+pub fn heat(housing: &Housing, species: &Species, site: &Site) -> Result<HeatFigures, String> {
+    let known = known(housing, species)?;
+    let walls = &housing.walls;
+    let floor =
+        if walls.floor_keeps_all { Vec::new() } else { layers(&walls.floor, &walls.walls)? };
+    let faces = Faces {
+        front: layers(&walls.front, &walls.walls)?,
+        back: layers(&walls.back, &walls.walls)?,
+        sides: layers(&walls.sides, &walls.walls)?,
+        top: layers(&walls.top, &walls.walls)?,
+        floor,
+    };
+    let loss = loss(&known, &faces)?;
+    let typical_w = loss.power_w(known.inside_c, known.usual_c);
+    let installed_w: f64 = housing
+        .heaters
+        .iter()
+        .filter_map(|heater| heater.power)
+        .map(|(power, _)| power.watts())
+        .sum();
+    let duty = if installed_w > 0.0 { heater_duty(typical_w, installed_w).ok() } else { None };
+    let used_w = duty.map_or(0.0, |duty| duty.share * installed_w);
+    let kwh_per_month = energy_kwh(used_w, 24.0, DAYS_PER_MONTH).unwrap_or(0.0);
+    let price = site
+        .electricity
+        .as_ref()
+        .map(|(price, _)| price)
+        .filter(|price| price.per == PriceUnit::KilowattHour);
+    let mut figures = HeatFigures {
+        typical_w,
+        worst_w: loss.power_w(known.inside_c, known.coldest_c),
+        night_w: loss.power_w(known.night_c, known.coldest_c),
+        installed_w,
+        duty_percent: duty.map(|duty| duty.share * 100.0),
+        kwh_per_month,
+        cost_per_month: price.map(|price| (kwh_per_month * price.amount, price.currency.clone())),
+        hours_without_power: None,
+        all_off_above_room_c: None,
+        insulated_typical_w: insulated_w(&known, &faces),
+        inside_c: known.inside_c,
+        working: working(&known, &loss, typical_w, installed_w),
+        loss,
+        why: Vec::new(),
+    };
+    if duty.is_none() {
+        figures.why.push(("heat.duty_percent", "no heater's power is given".to_owned()));
+    }
+    if price.is_none() {
+        figures.why.push(("heat.cost_per_month", "the site gives no price of a kWh".to_owned()));
+    }
+    without_power(&mut figures, &known, species);
+    all_off(&mut figures, species);
+    Ok(figures)
+}
+
+/// Two centimetres of extruded polystyrene outside every wall but the front, the commonest remedy.
+fn insulated_w(known: &Known<'_>, faces: &Faces) -> Option<f64> {
+    let foam = Layer {
+        thickness_m: 0.02,
+        conductivity_w_per_m_k: material("XPS")?.conductivity_w_per_m_k(None).ok()?,
+    };
+    let with = |layers: &[Layer]| layers.iter().copied().chain([foam]).collect();
+    let better = Faces {
+        front: faces.front.clone(),
+        back: with(&faces.back),
+        sides: with(&faces.sides),
+        top: with(&faces.top),
+        floor: with(&faces.floor),
+    };
+    Some(loss(known, &better).ok()?.power_w(known.inside_c, known.usual_c))
+}
+
+fn working(known: &Known<'_>, loss: &HeatLoss, typical_w: f64, installed_w: f64) -> Working {
+    let n = |value| number(value, 2);
+    let mut working = Working::new(
+        "Heat loss",
+        "Q = (Σ U A + 0.336 n V) × (inside − room); U = 1 / (Rs + Σ d/λ + Rs)",
+        "ISO 6946 (surface resistances of an inside face: 0.13, 0.10 up, 0.17 down) and EN ISO 13789; conductivities EN 12524:2000",
+    );
+    working.step(format!(
+        "front {} + back {} + sides {} + top {} + floor {} + air {} = {} W/K",
+        n(loss.front_w_per_k),
+        n(loss.back_w_per_k),
+        n(loss.sides_w_per_k),
+        n(loss.top_w_per_k),
+        n(loss.floor_w_per_k),
+        n(loss.air_w_per_k),
+        n(loss.total_w_per_k())
+    ));
+    working.step(format!(
+        "usual: {} × ({} − {}) = {} W",
+        n(loss.total_w_per_k()),
+        n(known.inside_c),
+        n(known.usual_c),
+        number(typical_w, 1)
+    ));
+    working.step(format!(
+        "coldest night: {} × ({} − {}) = {} W",
+        n(loss.total_w_per_k()),
+        n(known.inside_c),
+        n(known.coldest_c),
+        number(loss.power_w(known.inside_c, known.coldest_c), 1)
+    ));
+    working.step(format!("installed: {} W", number(installed_w, 0)));
+    working.assume("Inside stands at the mean of the species' warm and cool sides.");
+    working.assume(format!(
+        "A steady estimate: it may be off by {} % either way. Wiring is an electrician's work.",
+        number(UNCERTAINTY * 100.0, 0)
+    ));
+    working
+}
+
+/// What is stored in the walls, the substrate, the water and the air, J/K.
+fn stored_j_per_k(known: &Known<'_>) -> f64 {
+    let [length_m, width_m, height_m] = known.inside_m;
+    let walls = &known.housing.walls;
+    let (long, end, flat) = (length_m * height_m, width_m * height_m, length_m * width_m);
+    let faces = [
+        (&walls.front, long),
+        (&walls.back, long),
+        (&walls.sides, 2.0 * end),
+        (&walls.top, flat),
+        (&walls.floor, flat),
+    ];
+    let mut stored = 0.0;
+    for (own, area) in faces {
+        for layer in if own.is_empty() { &walls.walls } else { own } {
+            let Some(known) = material(&layer.material) else { continue };
+            let volume = area * layer.thickness.cm() / 100.0;
+            stored += wall_store_j_per_k(
+                volume,
+                known.usual_density_kg_per_m3,
+                known.specific_heat_j_per_kg_k,
+            )
+            .unwrap_or(0.0);
+        }
+    }
+    if let Some(substrate) = &known.housing.substrate
+        && let Some(furnishing) = furnishing_named(&substrate.material)
+    {
+        let volume = flat * substrate.thickness.cm() / 100.0;
+        stored += store_j_per_k(
+            volume,
+            furnishing.density_kg_per_m3,
+            furnishing.specific_heat_j_per_kg_k,
+        )
+        .unwrap_or(0.0);
+    }
+    if let Some(litres) = known.housing.water_l {
+        stored += store_j_per_k(litres / 1000.0, 1000.0, WATER_SPECIFIC_HEAT).unwrap_or(0.0);
+    }
+    stored + flat * height_m * 1.2041 * 1006.0
+}
+
+fn without_power(figures: &mut HeatFigures, known: &Known<'_>, species: &Species) {
+    let Some(critical_c) = species
+        .temperature
+        .critical_low
+        .as_ref()
+        .and_then(|cited| cited.value.high().or(cited.value.low()))
+    else {
+        figures.why.push((
+            "heat.hours_without_power",
+            "the species gives no temperature below which it comes to harm".to_owned(),
+        ));
+        return;
+    };
+    let critical_c = critical_c.celsius();
+    let Ok(constant_h) = time_constant_h(stored_j_per_k(known), figures.loss.total_w_per_k())
+    else {
+        return;
+    };
+    let n = |value| number(value, 1);
+    match time_without_power(known.inside_c, known.coldest_c, critical_c, constant_h) {
+        Ok(TimeWithoutPower::Hours { low_h, expected_h, high_h }) => {
+            figures.hours_without_power = Some(expected_h);
+            figures.working.step(format!(
+                "power cut: time constant {} h; from {} to {} °C in a room at {} °C: {} h, between {} and {}",
+                n(constant_h),
+                n(known.inside_c),
+                n(critical_c),
+                n(known.coldest_c),
+                n(expected_h),
+                n(low_h),
+                n(high_h)
+            ));
+            figures.working.assume("Walls give back half of what they store; substrate, water and air all of it; furniture is left out.");
+        }
+        Ok(TimeWithoutPower::Never) => figures.why.push((
+            "heat.hours_without_power",
+            format!("the room does not fall below {} °C", n(critical_c)),
+        )),
+        Ok(TimeWithoutPower::BelowAlready) => figures.why.push((
+            "heat.hours_without_power",
+            "it is colder than that with the power on".to_owned(),
+        )),
+        Err(reason) => figures.why.push(("heat.hours_without_power", reason.to_string())),
+    }
+}
+
+fn all_off(figures: &mut HeatFigures, species: &Species) {
+    let limit = species.temperature.warm.as_ref().and_then(|cited| cited.value.high());
+    let Some(limit_c) = limit.map(|limit| limit.celsius()) else { return };
+    match figures.loss.all_off_above_room_c(limit_c, figures.installed_w) {
+        Ok(room_c) => {
+            figures.all_off_above_room_c = Some(room_c);
+            figures.working.step(format!(
+                "all off: {} − {} W / {} W/K = {} °C in the room",
+                number(limit_c, 1),
+                number(figures.installed_w, 0),
+                number(figures.loss.total_w_per_k(), 2),
+                number(room_c, 1)
+            ));
+            figures.working.assume("All off: with every heater stuck on, a warmer room would take the mean inside past the top of the warm side.");
+        }
+        Err(reason) => figures.why.push(("heat.all_off_above_room_c", reason.to_string())),
+    }
+}

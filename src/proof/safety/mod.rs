@@ -1,0 +1,5 @@
+//! Second looks: thermometers, positions and what may burn.
+
+pub(super) mod dry_bedding_under_lamp;
+pub(super) mod position_outside_enclosure;
+pub(super) mod thermometer_single;
