@@ -7,11 +7,16 @@ use crate::model::log::Event;
 use crate::model::{Animal, Model, Species};
 
 use super::calendar::days_after;
+use super::cost::{self, Consumption, RunningCost};
 use super::feeding::{self, AnimalFeeding, Body};
 use super::gradient;
 use super::growth::{self, GrowthFigures, adult_range_cm};
+use super::heat::{self, HeatFigures};
 use super::humidity::{self, HumidityFigures};
+use super::lifetime::{self, Outgrown};
+use super::moisture::{MoistureFigures, condenses_below_c, moisture};
 use super::space::{self, Need, Space, in_force};
+use super::upkeep::{self, Upkeep};
 use super::working::{Why, Working};
 
 /// The derived figures of one animal.
@@ -27,14 +32,30 @@ pub struct AnimalFigures {
     pub fits: Option<Result<(), Vec<String>>>,
     /// The least enclosure when it is grown.
     pub grown: Option<Space>,
+    /// The same at the top of the interval of its adult length.
+    pub grown_at_most: Option<Space>,
+    /// When its enclosure is outgrown.
+    pub outgrown: Option<Outgrown>,
     /// What its probes read.
     pub zones: Vec<ZoneReading>,
     /// Warmest minus coolest probe by day, K.
     pub span_c: Option<f64>,
     /// The ceiling at its own probes.
     pub humidity: HumidityFigures,
+    /// Water settles on anything colder than this, °C.
+    pub condenses_below_c: Option<f64>,
+    /// Heat, power and what they cost.
+    pub heat: Option<HeatFigures>,
+    /// Water carried off by the air.
+    pub moisture: Option<MoistureFigures>,
     /// Its stage and next meal.
     pub feeding: AnimalFeeding,
+    /// Food energy over resting energy, and how that was worked out.
+    pub energy: Option<((f64, f64), Working)>,
+    /// What it costs in a year.
+    pub cost: Option<RunningCost>,
+    /// Weight, fast, lights, hide and years.
+    pub upkeep: Upkeep,
     /// The end of its quarantine.
     pub quarantine_until: Option<Date>,
     /// How many animals share the enclosure, itself among them.
@@ -61,19 +82,114 @@ pub struct ZoneReading {
 }
 
 /// Works out everything for one animal.
-pub fn animal(
-    model: &Model,
-    _name: &str,
-    animal: &Animal,
-    species: &Species,
-    as_of: Date,
-) -> AnimalFigures {
+pub fn animal(model: &Model, animal: &Animal, species: &Species, as_of: Date) -> AnimalFigures {
     let mut why = Why::new();
     let body = feeding::body(animal, as_of);
     let growth = growth::growth(animal, species, as_of, &mut why);
+    let housing = animal.housing.as_ref();
+    let space = enclosure(model, animal, species, (&body, &growth), as_of, &mut why);
+    let zones = housing.map(|housing| zones(housing, animal, as_of)).unwrap_or_default();
+    let span_c = span(&zones);
+    if span_c.is_none() {
+        absent(&mut why, "gradient.span_c", "fewer than two probes give a temperature by day");
+    }
+    let humidity = own_humidity(species, &zones, &mut why);
+    let air: Vec<(f64, f64)> =
+        zones.iter().filter_map(|zone| zone.day_c.zip(zone.humidity_percent)).collect();
+    let condenses_below_c = condenses_below_c(&air);
+    if condenses_below_c.is_none() {
+        absent(
+            &mut why,
+            "humidity.condenses_below_c",
+            "no probe gives both a temperature and a humidity",
+        );
+    }
+    let heat =
+        housed(housing, |housing| heat::heat(housing, species, &model.site), "heat", &mut why);
+    if let Some(heat) = &heat {
+        heat.why.iter().for_each(|(name, reason)| absent(&mut why, name, reason));
+    }
+    let moisture = housed(housing, |housing| moisture(housing, species), "moisture", &mut why);
+    let feeding = feeding::of_animal(animal, species, &body, as_of, &mut why);
+    let energy = match feeding::energy_of_animal(species, &feeding, &body) {
+        Ok(energy) => Some(energy),
+        Err(reason) => {
+            absent(&mut why, "feeding.energy_ratio", &reason);
+            None
+        }
+    };
+    let cost = cost_of(model, animal, heat.as_ref(), &feeding, &mut why);
+    let grown_cm = growth.adult.map(|adult| adult.estimate_cm);
+    let now = (body.length_cm, body.mass_g);
+    let upkeep = upkeep::upkeep(animal, species, &model.site, now, grown_cm, as_of, &mut why);
+    let quarantine_until = quarantine_until(animal, as_of);
+    if quarantine_until.is_none() {
+        absent(&mut why, "quarantine.until", "it is not in quarantine");
+    }
+    AnimalFigures {
+        body,
+        growth,
+        now: space.now,
+        fits: space.fits,
+        grown: space.grown,
+        grown_at_most: space.grown_at_most,
+        outgrown: space.outgrown,
+        zones,
+        span_c,
+        humidity,
+        condenses_below_c,
+        heat,
+        moisture,
+        feeding,
+        energy,
+        cost,
+        upkeep,
+        quarantine_until,
+        animals: space.animals,
+        why,
+    }
+}
+
+fn absent(why: &mut Why, name: &str, reason: &str) {
+    why.insert(name.to_owned(), reason.to_owned());
+}
+
+/// Works something out for an enclosure; where there is none, or something of it is not known, that is the reason.
+fn housed<T>(
+    housing: Option<&Housing>,
+    work: impl Fn(&Housing) -> Result<T, String>,
+    name: &str,
+    why: &mut Why,
+) -> Option<T> {
+    match housing.ok_or_else(|| "no enclosure is given".to_owned()).and_then(work) {
+        Ok(figures) => Some(figures),
+        Err(reason) => {
+            absent(why, name, &reason);
+            None
+        }
+    }
+}
+
+/// The enclosure now, grown, and when it is outgrown.
+struct Enclosures {
+    now: Option<Space>,
+    fits: Option<Result<(), Vec<String>>>,
+    grown: Option<Space>,
+    grown_at_most: Option<Space>,
+    outgrown: Option<Outgrown>,
+    animals: u32,
+}
+
+fn enclosure(
+    model: &Model,
+    animal: &Animal,
+    species: &Species,
+    (body, growth): (&Body, &GrowthFigures),
+    as_of: Date,
+    why: &mut Why,
+) -> Enclosures {
     let animals = 1 + u32::try_from(animal.company.len()).unwrap_or(u32::MAX - 1);
     let standards = in_force(model, species);
-    let age_months = body.age_days.map(|days| days / (365.25 / 12.0));
     let needs = |length_cm: f64, adult: bool, age_months: Option<f64>| -> Vec<Need> {
         let for_whom = |standard| {
             space::need(species, standard, &animal.name, length_cm, adult, animals, age_months)
@@ -84,61 +200,82 @@ pub fn animal(
     let is_adult = |length_cm: f64| {
         adult_range_cm(species, animal.sex, form).is_some_and(|(low, _)| length_cm >= low)
     };
-    let now = body
-        .length_cm
-        .and_then(|length_cm| space::join(needs(length_cm, is_adult(length_cm), age_months)));
+    let age_months = body.age_days.map(|days| days / (365.25 / 12.0));
+    let at_present = |length_cm: f64| needs(length_cm, is_adult(length_cm), age_months);
+    let now = body.length_cm.and_then(|length_cm| space::join(at_present(length_cm)));
     let grown = growth.adult.and_then(|adult| space::join(needs(adult.estimate_cm, true, None)));
-    if body.length_cm.is_none() {
-        why.insert("enclosure.now".to_owned(), "no length has been measured".to_owned());
-    } else if now.is_none() {
-        why.insert(
-            "enclosure.now".to_owned(),
-            no_rule(&needs(body.length_cm.unwrap_or(0.0), false, age_months)),
-        );
+    let grown_at_most =
+        growth.adult.and_then(|adult| space::join(needs(adult.high_cm, true, None)));
+    if now.is_none() {
+        let reason = body.length_cm.map_or("no length has been measured".to_owned(), |length_cm| {
+            no_rule(&at_present(length_cm))
+        });
+        absent(why, "enclosure.now", &reason);
     }
     if grown.is_none() {
-        let reason = growth.adult.map_or("no adult length is known".to_owned(), |adult| {
-            no_rule(&needs(adult.estimate_cm, true, None))
-        });
-        why.insert("enclosure.adult".to_owned(), reason);
+        let known = |adult: growth::AdultLength| no_rule(&needs(adult.estimate_cm, true, None));
+        absent(
+            why,
+            "enclosure.adult",
+            &growth.adult.map_or("no adult length is known".to_owned(), known),
+        );
     }
-    let housing = animal.housing.as_ref();
-    let inside_cm = housing.and_then(inside_cm);
+    let inside_cm = animal.housing.as_ref().and_then(inside_cm);
     let fits =
         now.as_ref().zip(inside_cm).map(|(space, inside_cm)| space::satisfied(inside_cm, space));
     if fits.is_none() {
-        why.insert(
-            "enclosure.fits".to_owned(),
-            "the enclosure's inside measures or the animal's length are not given".to_owned(),
-        );
+        let reason = if inside_cm.is_none() {
+            "the enclosure's inside measures are not given"
+        } else {
+            "what it needs could not be worked out"
+        };
+        absent(why, "enclosure.now.fits", reason);
     }
-    let zones = housing.map(|housing| zones(housing, animal, as_of)).unwrap_or_default();
-    let span_c = span(&zones);
-    if span_c.is_none() {
-        why.insert(
-            "gradient.span_c".to_owned(),
-            "fewer than two probes give a temperature by day".to_owned(),
-        );
-    }
-    let humidity = own_humidity(species, &zones, &mut why);
-    let feeding = feeding::of_animal(animal, species, &body, as_of, &mut why);
-    let quarantine_until = quarantine_until(animal, as_of);
-    if quarantine_until.is_none() {
-        why.insert("quarantine.until".to_owned(), "it is not in quarantine".to_owned());
-    }
-    AnimalFigures {
-        body,
-        growth,
-        now,
-        fits,
-        grown,
-        zones,
-        span_c,
-        humidity,
-        feeding,
-        quarantine_until,
-        animals,
-        why,
+    // While it grows it grows older too: what a standard asks by age is asked of a grown animal at the latest.
+    let while_growing = |length_cm: f64| needs(length_cm, is_adult(length_cm), age_months);
+    let outgrown = match (inside_cm, body.length_cm) {
+        (Some(inside_cm), Some(length_cm)) if now.is_some() => {
+            lifetime::outgrown(inside_cm, length_cm, growth, while_growing, as_of)
+        }
+        _ => {
+            Err("its length, its enclosure's measures or a standard's rule is not known".to_owned())
+        }
+    };
+    let outgrown = match outgrown {
+        Ok(outgrown) => Some(outgrown),
+        Err(reason) => {
+            absent(why, "enclosure.outgrown", &reason);
+            None
+        }
+    };
+    Enclosures { now, fits, grown, grown_at_most, outgrown, animals }
+}
+
+fn cost_of(
+    model: &Model,
+    animal: &Animal,
+    heat: Option<&HeatFigures>,
+    feeding: &AnimalFeeding,
+    why: &mut Why,
+) -> Option<RunningCost> {
+    let housing = animal.housing.as_ref()?;
+    let heat = heat?;
+    let days =
+        feeding.interval_days.and_then(|(low, high)| Some((low.or(high)? + high.or(low)?) / 2.0));
+    let mass_g = feeding.mass_g.and_then(|(low, high)| Some((low.or(high)? + high.or(low)?) / 2.0));
+    let count = animal
+        .feeding
+        .as_ref()
+        .and_then(|practice| practice.count)
+        .map_or(1.0, |((low, high), _)| f64::from(low + high) / 2.0);
+    let meal = feeding.meal.as_deref().zip(days).map(|(meal, days)| (meal, mass_g, days));
+    let consumption = Consumption { housing, heat_kwh_per_month: heat.kwh_per_month, meal, count };
+    match cost::of_animal(&model.site, &consumption) {
+        Ok(cost) => Some(cost),
+        Err(reason) => {
+            absent(why, "commitment.running_cost_per_year", &reason);
+            None
+        }
     }
 }
 
@@ -233,9 +370,18 @@ fn quarantine_until(animal: &Animal, as_of: Date) -> Option<Date> {
 impl AnimalFigures {
     /// How each of them was worked out.
     pub fn workings(&self) -> Vec<&Working> {
-        [&self.growth.working, &self.feeding.working]
+        let always = [&self.growth.working, &self.feeding.working];
+        let heat = self.heat.iter().map(|heat| &heat.working);
+        let moisture = self.moisture.iter().map(|moisture| &moisture.working);
+        let energy = self.energy.iter().map(|(_, working)| working);
+        let cost = self.cost.iter().map(|cost| &cost.working);
+        always
             .into_iter()
             .chain(&self.humidity.working)
+            .chain(heat)
+            .chain(moisture)
+            .chain(energy)
+            .chain(cost)
             .collect()
     }
 }

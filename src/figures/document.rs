@@ -3,11 +3,15 @@
 use serde_json::{Map, Value, json};
 
 use super::Figures;
-use super::animal::AnimalFigures;
+use super::animal::{AnimalFigures, ZoneReading};
 use super::enclosure::Minimum;
+use super::growth::GrowthFigures;
+use super::heat::HeatFigures;
 use super::humidity::HumidityFigures;
 use super::space::Space;
 use super::species::SpeciesFigures;
+use super::store::StoreFigures;
+use super::upkeep::clock;
 use super::working::{Ends, Why};
 
 /// Builds the document for the species and animals whose names pass; every one where `names` is empty.
@@ -30,6 +34,7 @@ pub fn document(figures: &Figures, names: &[String]) -> Value {
         "as_of": figures.as_of.to_string(),
         "species": species,
         "animals": animals,
+        "store": store(&figures.store),
     })
 }
 
@@ -100,6 +105,7 @@ fn species(of: &SpeciesFigures) -> Value {
                 "meal": row.meal,
                 "mass_g": range(row.mass_g),
                 "meals_per_year": whole_range(row.meals_per_year),
+                "energy_ratio": pair(row.energy_ratio),
             })
         })
         .collect();
@@ -120,7 +126,11 @@ fn species(of: &SpeciesFigures) -> Value {
             "zone": of.light.zone,
             "day_hours": of.light.day_hours.map_or(Value::Null, |hours| list(&hours)),
         },
-        "commitment": { "years": range(of.years) },
+        "commitment": {
+            "years": range(of.years),
+            "running_cost_per_year": pair(of.cost.as_ref().map(|cost| cost.per_year)),
+            "currency": of.cost.as_ref().map(|cost| cost.currency.clone()),
+        },
         "why": why(&of.why),
     })
 }
@@ -161,15 +171,56 @@ fn extend(entry: &mut Value, more: Value) {
 }
 
 fn space(space: Option<&Space>) -> Value {
-    let Some(space) = space else { return Value::Null };
-    let strictest = space.strictest();
-    let mut entry = json!({ "standard": strictest.standard });
-    extend(&mut entry, least(strictest.least.as_ref().ok()));
+    let strictest = space.map(Space::strictest);
+    let mut entry = json!({ "standard": strictest.map(|need| need.standard.clone()) });
+    extend(&mut entry, least(strictest.and_then(|need| need.least.as_ref().ok())));
     entry
 }
 
+fn pair(pair: Option<(f64, f64)>) -> Value {
+    pair.map_or(Value::Null, |(low, high)| list(&[low, high]))
+}
+
 fn animal(of: &AnimalFigures) -> Value {
-    let growth = &of.growth;
+    json!({
+        "growth": growth(&of.growth),
+        "enclosure": enclosure(of),
+        "gradient": { "span_c": maybe(of.span_c), "zones": zones(of) },
+        "humidity": own_humidity(of),
+        "heat": heat(of.heat.as_ref()),
+        "moisture": {
+            "water_ml_per_day": maybe(of.moisture.as_ref().map(|moisture| moisture.water_ml_per_day)),
+            "spray_ml": maybe(of.moisture.as_ref().and_then(|moisture| moisture.spray_ml)),
+        },
+        "feeding": {
+            "stage": of.feeding.stage_name,
+            "next_due": date(of.feeding.next_due),
+            "due_until": date(of.feeding.due_until),
+            "meal": of.feeding.meal,
+            "mass_g": range(of.feeding.mass_g),
+            "energy_ratio": pair(of.energy.as_ref().map(|(ratio, _)| *ratio)),
+        },
+        "weight": { "change_percent": {
+            "days_30": maybe(of.upkeep.weight_percent[0]),
+            "days_90": maybe(of.upkeep.weight_percent[1]),
+        } },
+        "fast": { "days": of.upkeep.fast_days, "limit_days": maybe(of.upkeep.fast_limit_days) },
+        "hide": { "footprint_cm": { "now": maybe(of.upkeep.coil_cm[0]), "adult": maybe(of.upkeep.coil_cm[1]) } },
+        "quarantine": { "until": date(of.quarantine_until) },
+        "light": {
+            "on": of.upkeep.lights_h.map(|(on, _)| clock(on)),
+            "off": of.upkeep.lights_h.map(|(_, off)| clock(off)),
+        },
+        "commitment": {
+            "until": of.upkeep.until.map(|(first, last)| json!([first, last])),
+            "running_cost_per_year": pair(of.cost.as_ref().map(|cost| cost.per_year)),
+            "currency": of.cost.as_ref().map(|cost| cost.currency.clone()),
+        },
+        "why": why(&of.why),
+    })
+}
+
+fn growth(growth: &GrowthFigures) -> Value {
     let adult_length = growth.adult.map_or(Value::Null, |adult| {
         json!({
             "estimate": number(adult.estimate_cm),
@@ -178,33 +229,97 @@ fn animal(of: &AnimalFigures) -> Value {
             "level": adult.level,
         })
     });
+    json!({
+        "basis": growth.basis,
+        "measurements": growth.measurements,
+        "adult_length_cm": adult_length,
+        "still_to_come_cm": maybe(growth.still_to_come_cm),
+        "not_enough_yet": growth.not_enough_yet,
+    })
+}
+
+fn enclosure(of: &AnimalFigures) -> Value {
     let mut now = space(of.now.as_ref());
     extend(&mut now, json!({ "fits": of.fits.as_ref().map(Result::is_ok) }));
-    let mut grown = space(of.grown.as_ref());
-    let build = of.grown.as_ref().and_then(|space| space.build.as_ref());
-    extend(
-        &mut grown,
-        json!({ "build_cm": build.map_or(Value::Null, |build| list(&build.inside_cm)) }),
-    );
-    let zones: Vec<Value> = of
-        .zones
+    let with_build = |of: Option<&Space>| {
+        let mut entry = space(of);
+        let build = of.and_then(|space| space.build.as_ref());
+        extend(
+            &mut entry,
+            json!({ "build_cm": build.map_or(Value::Null, |build| list(&build.inside_cm)) }),
+        );
+        entry
+    };
+    let dates = of.outgrown.as_ref().map(|outgrown| outgrown.dates).unwrap_or_default();
+    let outgrown = json!({
+        "earliest": date(dates.earliest),
+        "expected": date(dates.expected),
+        "latest": date(dates.latest),
+        "at_length_cm": maybe(of.outgrown.as_ref().map(|outgrown| outgrown.at_cm)),
+    });
+    json!({
+        "now": now,
+        "adult": with_build(of.grown.as_ref()),
+        "adult_at_most": with_build(of.grown_at_most.as_ref()),
+        "outgrown": outgrown,
+    })
+}
+
+fn zones(of: &AnimalFigures) -> Vec<Value> {
+    let zone = |zone: &ZoneReading| {
+        json!({
+            "zone": zone.zone,
+            "at_cm": maybe(zone.at_cm),
+            "day_c": maybe(zone.day_c),
+            "night_c": maybe(zone.night_c),
+            "humidity_percent": maybe(zone.humidity_percent),
+        })
+    };
+    of.zones.iter().map(zone).collect()
+}
+
+fn own_humidity(of: &AnimalFigures) -> Value {
+    let mut entry = humidity(&of.humidity);
+    extend(&mut entry, json!({ "condenses_below_c": maybe(of.condenses_below_c) }));
+    entry
+}
+
+fn store(of: &StoreFigures) -> Value {
+    let food: Map<String, Value> = of
+        .food
         .iter()
-        .map(|zone| {
-            json!({ "zone": zone.zone, "at_cm": maybe(zone.at_cm), "day_c": maybe(zone.day_c), "night_c": maybe(zone.night_c) })
+        .map(|(name, food)| {
+            let entry = json!({ "meals": food.meals, "pieces": number(food.pieces), "mass_g": number(food.mass_g) });
+            (name.clone(), entry)
         })
         .collect();
+    let mixtures: Map<String, Value> = of
+        .mixtures
+        .iter()
+        .map(|(name, mixture)| {
+            let entry = match mixture {
+                Ok(mixture) => json!({ "bottle_ml": number(mixture.bottle_ml), "water_ml": number(mixture.water_ml) }),
+                Err(reason) => json!({ "why": reason.to_string() }),
+            };
+            (name.clone(), entry)
+        })
+        .collect();
+    json!({ "weeks": of.weeks, "food": food, "disinfectants": mixtures })
+}
+
+fn heat(of: Option<&HeatFigures>) -> Value {
+    let figure = |figure: fn(&HeatFigures) -> Option<f64>| maybe(of.and_then(figure));
     json!({
-        "growth": { "basis": growth.basis, "measurements": growth.measurements, "adult_length_cm": adult_length },
-        "enclosure": { "now": now, "adult": grown },
-        "gradient": { "span_c": maybe(of.span_c), "zones": zones },
-        "humidity": humidity(&of.humidity),
-        "feeding": {
-            "stage": of.feeding.stage_name,
-            "next_due": date(of.feeding.next_due),
-            "meal": of.feeding.meal,
-            "mass_g": range(of.feeding.mass_g),
-        },
-        "quarantine": { "until": date(of.quarantine_until) },
-        "why": why(&of.why),
+        "loss_w": of.map_or(Value::Null, |heat| json!({
+            "typical": number(heat.typical_w),
+            "worst": number(heat.worst_w),
+            "night": number(heat.night_w),
+        })),
+        "installed_w": figure(|heat| Some(heat.installed_w)),
+        "duty_percent": figure(|heat| heat.duty_percent),
+        "kwh_per_month": figure(|heat| Some(heat.kwh_per_month)),
+        "cost_per_month": figure(|heat| heat.cost_per_month.as_ref().map(|(amount, _)| *amount)),
+        "hours_without_power": figure(|heat| heat.hours_without_power),
+        "all_off_above_room_c": figure(|heat| heat.all_off_above_room_c),
     })
 }

@@ -6,6 +6,7 @@ use crate::model::species::Stage;
 use crate::model::{Animal, Species};
 
 use super::calendar::{days_after, days_between};
+use super::energy;
 use super::working::{Ends, Why, Working, both, ends, number};
 
 /// How a stage of life is fed.
@@ -21,8 +22,12 @@ pub struct StageFeeding {
     pub mass_g: Option<Ends>,
     /// Meals in a year.
     pub meals_per_year: Option<Ends>,
+    /// Food energy over resting energy, over the published equations.
+    pub energy_ratio: Option<(f64, f64)>,
     /// How they were worked out.
     pub working: Working,
+    /// How the energy was worked out.
+    pub energy_working: Option<Working>,
 }
 
 /// The days of a year.
@@ -36,29 +41,67 @@ pub fn table(species: &Species, why: &mut Why) -> Vec<StageFeeding> {
     if species.feeding.is_empty() {
         why.insert("feeding".to_owned(), "no feeding stages are given".to_owned());
     }
-    let birth_g = species.size.birth_mass.as_ref().and_then(|cited| cited.value.low());
-    let mut from_g = birth_g.map(|mass| mass.grams());
-    let adult_g = [&species.size.mass, &species.size.mass_female, &species.size.mass_male]
-        .into_iter()
-        .flatten()
-        .filter_map(|cited| cited.value.high())
-        .map(|mass| mass.grams())
-        .fold(None, |most: Option<f64>, mass| Some(most.map_or(mass, |most| most.max(mass))));
     let mut rows = Vec::new();
-    for (number, stage) in species.feeding.iter().enumerate() {
-        let is_last = number + 1 == species.feeding.len();
-        let until_g =
-            stage.until_mass.map(|mass| mass.grams()).or(if is_last { adult_g } else { None });
-        rows.push(of_stage(stage, from_g, until_g));
-        from_g = stage
-            .until_mass
-            .map(|mass| mass.grams())
-            .or(from_g.filter(|_| stage.until_mass.is_some()));
+    for (stage, body_g) in species.feeding.iter().zip(stage_masses_g(species)) {
+        let mut row = of_stage(stage, body_g);
+        // The middle of the masses that the stage runs through stands for an animal in it.
+        let middle_g = body_g.map(|(from_g, until_g)| (from_g * until_g).sqrt());
+        match energy_of(species, &row, middle_g) {
+            Ok((ratio, working)) => {
+                (row.energy_ratio, row.energy_working) = (Some(ratio), Some(working));
+            }
+            Err(reason) => drop(why.insert(format!("feeding.{}.energy_ratio", stage.name), reason)),
+        }
+        rows.push(row);
     }
     rows
 }
 
-fn of_stage(stage: &Stage, from_g: Option<f64>, until_g: Option<f64>) -> StageFeeding {
+/// The masses that an animal runs through in each stage, g: from one bound to the next, from birth on; the adult range from the
+/// grown stage on. Absent where the bounds of a stage are ages or lengths.
+fn stage_masses_g(species: &Species) -> Vec<Option<(f64, f64)>> {
+    let size = &species.size;
+    let adults = [&size.mass, &size.mass_female, &size.mass_male].into_iter().flatten();
+    let adults: Vec<(f64, f64)> = adults
+        .filter_map(|cited| {
+            cited.value.low().or(cited.value.high()).zip(cited.value.high().or(cited.value.low()))
+        })
+        .map(|(low, high)| (low.grams(), high.grams()))
+        .collect();
+    let adult_g = adults.iter().copied().reduce(|(a, b), (c, d)| (a.min(c), b.max(d)));
+    let grown = species
+        .grown_stage()
+        .and_then(|grown| species.feeding.iter().position(|stage| stage == grown));
+    let mut from_g =
+        size.birth_mass.as_ref().and_then(|cited| cited.value.low()).map(|mass| mass.grams());
+    let mut masses = Vec::new();
+    for (number, stage) in species.feeding.iter().enumerate() {
+        let until_g = stage.until_mass.map(|mass| mass.grams());
+        let is_grown = grown.is_some_and(|grown| number >= grown);
+        masses.push(if is_grown && until_g.is_none() { adult_g } else { from_g.zip(until_g) });
+        from_g = until_g;
+    }
+    masses
+}
+
+fn middle(ends: Option<Ends>) -> Option<f64> {
+    both(ends?).map(|(low, high)| (low + high) / 2.0)
+}
+
+fn energy_of(
+    species: &Species,
+    row: &StageFeeding,
+    body_g: Option<f64>,
+) -> Result<((f64, f64), Working), String> {
+    let meal = energy::Meal {
+        food: row.meal.as_deref().ok_or("no meal is named")?,
+        mass_g: middle(row.mass_g).ok_or("no mass of a meal is given")?,
+        interval_days: middle(row.interval_days).ok_or("no interval is given")?,
+    };
+    energy::ratio(species, body_g.ok_or("the mass of an animal in this stage is not given")?, meal)
+}
+
+fn of_stage(stage: &Stage, body_g: Option<(f64, f64)>) -> StageFeeding {
     let mut working = Working::new(
         format!("Feeding, {}", stage.name),
         "meals in a year = 365.25 days / interval; meal = share × the animal's own mass",
@@ -80,8 +123,8 @@ fn of_stage(stage: &Stage, from_g: Option<f64>, until_g: Option<f64>) -> StageFe
     }
     let share = stage.share.as_ref().and_then(|cited| both(ends(&cited.value)));
     let stated = stage.mass.as_ref().map(|cited| ends(&cited.value));
-    let by_share = match (share, from_g, until_g) {
-        (Some((low, high)), Some(from_g), Some(until_g)) => {
+    let by_share = match (share, body_g) {
+        (Some((low, high)), Some((from_g, until_g))) => {
             let mass_g = (from_g * low / 100.0, until_g * high / 100.0);
             working.step(format!(
                 "{} % of {} g = {} g; {} % of {} g = {} g",
@@ -103,7 +146,9 @@ fn of_stage(stage: &Stage, from_g: Option<f64>, until_g: Option<f64>) -> StageFe
         meal,
         mass_g: stated.or(by_share),
         meals_per_year,
+        energy_ratio: None,
         working,
+        energy_working: None,
     }
 }
 
@@ -256,4 +301,24 @@ pub fn of_animal(
         due_until,
         working,
     }
+}
+
+/// Works out how many times its resting energy an animal is fed, from its own meal, interval and last weight.
+///
+/// # Errors
+/// Which of the things that must be known is not.
+pub fn energy_of_animal(
+    species: &Species,
+    feeding: &AnimalFeeding,
+    body: &Body,
+) -> Result<((f64, f64), Working), String> {
+    let middle = |ends: Option<Ends>| {
+        ends.and_then(|(low, high)| Some((low.or(high)? + high.or(low)?) / 2.0))
+    };
+    let meal = energy::Meal {
+        food: feeding.meal.as_deref().ok_or("no meal is named")?,
+        mass_g: middle(feeding.mass_g).ok_or("no mass of a meal is given")?,
+        interval_days: middle(feeding.interval_days).ok_or("no interval is given")?,
+    };
+    energy::ratio(species, body.mass_g.ok_or("no weight has been written down")?, meal)
 }

@@ -6,18 +6,26 @@
 
 pub mod animal;
 pub mod calendar;
+pub mod cost;
 pub mod document;
 pub mod enclosure;
+pub mod energy;
 pub mod feeding;
 pub mod formula;
 pub mod gradient;
 pub mod growth;
 pub mod heat;
 pub mod humidity;
+pub mod instruments;
+pub mod lifetime;
 pub mod light;
+pub mod moisture;
+pub mod prey;
 pub mod quoting;
 pub mod space;
 pub mod species;
+pub mod store;
+pub mod upkeep;
 pub mod working;
 
 use std::collections::BTreeMap;
@@ -39,6 +47,8 @@ pub struct Figures {
     pub species: BTreeMap<String, SpeciesFigures>,
     /// By animal; an animal whose species is not known has none.
     pub animals: BTreeMap<String, AnimalFigures>,
+    /// What the whole collection needs in store.
+    pub store: store::StoreFigures,
 }
 
 /// Works out every figure.
@@ -48,7 +58,8 @@ pub fn figures(model: &Model, as_of: Date) -> Figures {
     let species: BTreeMap<_, _> = model.species.iter().map(of_species).collect();
     let animals = model.animals.iter().filter_map(|(name, animal)| {
         let species = model.species.get(&animal.species.name)?;
-        Some((name.clone(), animal::animal(model, name, animal, species, as_of)))
+        Some((name.clone(), animal::animal(model, animal, species, as_of)))
     });
-    Figures { as_of, animals: animals.collect(), species }
+    let animals = animals.collect();
+    Figures { as_of, store: store::store(model, &animals, as_of), animals, species }
 }

@@ -220,3 +220,10 @@ pub fn satisfied(inside_cm: [f64; 3], space: &Space) -> Result<(), Vec<String>> 
     }
     if short.is_empty() { Ok(()) } else { Err(short) }
 }
+
+/// The largest of the sizes to build, by volume.
+pub fn largest_build(needs: &[Need]) -> Option<[f64; 3]> {
+    let volume = |cm: &[f64; 3]| cm.iter().product::<f64>();
+    let sizes = needs.iter().filter_map(|need| need.build.as_ref()).map(|build| build.inside_cm);
+    sizes.max_by(|a, b| volume(a).total_cmp(&volume(b)))
+}

@@ -4,6 +4,7 @@ use jiff::civil::Date;
 
 use crate::model::{Model, Species};
 
+use super::cost::{self, RunningCost};
 use super::feeding::{self, StageFeeding};
 use super::gradient::{self, Gradient};
 use super::humidity::{self, HumidityFigures};
@@ -26,6 +27,8 @@ pub struct SpeciesFigures {
     pub light: LightFigures,
     /// The years of keeping it.
     pub years: Option<Ends>,
+    /// What a grown animal costs in a year.
+    pub cost: Option<RunningCost>,
     /// Why a figure is absent.
     pub why: Why,
 }
@@ -56,7 +59,17 @@ pub fn species(model: &Model, species: &Species, as_of: Date) -> SpeciesFigures 
     if years.is_none() {
         why.insert("commitment.years".to_owned(), "no span of life is given".to_owned());
     }
-    SpeciesFigures { gradient, humidity, enclosure, feeding, light, years, why }
+    let largest = space::largest_build(&enclosure);
+    let grown =
+        species.grown_stage().and_then(|stage| feeding.iter().find(|row| row.stage == stage.name));
+    let cost = match cost::of_species(&model.site, species, largest, grown) {
+        Ok(cost) => Some(cost),
+        Err(reason) => {
+            why.insert("commitment.running_cost_per_year".to_owned(), reason);
+            None
+        }
+    };
+    SpeciesFigures { gradient, humidity, enclosure, feeding, light, years, cost, why }
 }
 
 impl SpeciesFigures {
@@ -65,6 +78,8 @@ impl SpeciesFigures {
         let single = [&self.gradient.working, &self.humidity.working, &self.light.working];
         let feeding =
             self.feeding.iter().map(|row| &row.working).filter(|working| !working.steps.is_empty());
-        single.into_iter().flatten().chain(feeding).collect()
+        let energy = self.feeding.iter().filter_map(|row| row.energy_working.as_ref());
+        let cost = self.cost.iter().map(|cost| &cost.working);
+        single.into_iter().flatten().chain(feeding).chain(energy).chain(cost).collect()
     }
 }
