@@ -10,12 +10,12 @@ use super::calendar::days_after;
 use super::cost::{self, Consumption, RunningCost};
 use super::feeding::{self, AnimalFeeding, Body};
 use super::gradient;
-use super::growth::{self, GrowthFigures, adult_range_cm};
+use super::growth::{self, GrowthFigures};
 use super::heat::{self, HeatFigures};
 use super::humidity::{self, HumidityFigures};
 use super::lifetime::{self, Outgrown};
 use super::moisture::{MoistureFigures, condenses_below_c, moisture};
-use super::space::{self, Need, Space, in_force};
+use super::space::Space;
 use super::upkeep::{self, Upkeep};
 use super::working::{Why, Working};
 
@@ -87,7 +87,7 @@ pub fn animal(model: &Model, animal: &Animal, species: &Species, as_of: Date) ->
     let body = feeding::body(animal, as_of);
     let growth = growth::growth(animal, species, as_of, &mut why);
     let housing = animal.housing.as_ref();
-    let space = enclosure(model, animal, species, (&body, &growth), as_of, &mut why);
+    let space = lifetime::enclosure(model, animal, species, (&body, &growth), as_of, &mut why);
     let zones = housing.map(|housing| zones(housing, animal, as_of)).unwrap_or_default();
     let span_c = span(&zones);
     if span_c.is_none() {
@@ -150,7 +150,7 @@ pub fn animal(model: &Model, animal: &Animal, species: &Species, as_of: Date) ->
     }
 }
 
-fn absent(why: &mut Why, name: &str, reason: &str) {
+pub(super) fn absent(why: &mut Why, name: &str, reason: &str) {
     why.insert(name.to_owned(), reason.to_owned());
 }
 
@@ -168,87 +168,6 @@ fn housed<T>(
             None
         }
     }
-}
-
-/// The enclosure now, grown, and when it is outgrown.
-struct Enclosures {
-    now: Option<Space>,
-    fits: Option<Result<(), Vec<String>>>,
-    grown: Option<Space>,
-    grown_at_most: Option<Space>,
-    outgrown: Option<Outgrown>,
-    animals: u32,
-}
-
-fn enclosure(
-    model: &Model,
-    animal: &Animal,
-    species: &Species,
-    (body, growth): (&Body, &GrowthFigures),
-    as_of: Date,
-    why: &mut Why,
-) -> Enclosures {
-    let animals = 1 + u32::try_from(animal.company.len()).unwrap_or(u32::MAX - 1);
-    let standards = in_force(model, species);
-    let needs = |length_cm: f64, adult: bool, age_months: Option<f64>| -> Vec<Need> {
-        let for_whom = |standard| {
-            space::need(species, standard, &animal.name, length_cm, adult, animals, age_months)
-        };
-        standards.iter().copied().map(for_whom).collect()
-    };
-    let form = animal.form.as_ref().map(|form| form.name.as_str());
-    let is_adult = |length_cm: f64| {
-        adult_range_cm(species, animal.sex, form).is_some_and(|(low, _)| length_cm >= low)
-    };
-    let age_months = body.age_days.map(|days| days / (365.25 / 12.0));
-    let at_present = |length_cm: f64| needs(length_cm, is_adult(length_cm), age_months);
-    let now = body.length_cm.and_then(|length_cm| space::join(at_present(length_cm)));
-    let grown = growth.adult.and_then(|adult| space::join(needs(adult.estimate_cm, true, None)));
-    let grown_at_most =
-        growth.adult.and_then(|adult| space::join(needs(adult.high_cm, true, None)));
-    if now.is_none() {
-        let reason = body.length_cm.map_or("no length has been measured".to_owned(), |length_cm| {
-            no_rule(&at_present(length_cm))
-        });
-        absent(why, "enclosure.now", &reason);
-    }
-    if grown.is_none() {
-        let known = |adult: growth::AdultLength| no_rule(&needs(adult.estimate_cm, true, None));
-        absent(
-            why,
-            "enclosure.adult",
-            &growth.adult.map_or("no adult length is known".to_owned(), known),
-        );
-    }
-    let inside_cm = animal.housing.as_ref().and_then(inside_cm);
-    let fits =
-        now.as_ref().zip(inside_cm).map(|(space, inside_cm)| space::satisfied(inside_cm, space));
-    if fits.is_none() {
-        let reason = if inside_cm.is_none() {
-            "the enclosure's inside measures are not given"
-        } else {
-            "what it needs could not be worked out"
-        };
-        absent(why, "enclosure.now.fits", reason);
-    }
-    // While it grows it grows older too: what a standard asks by age is asked of a grown animal at the latest.
-    let while_growing = |length_cm: f64| needs(length_cm, is_adult(length_cm), age_months);
-    let outgrown = match (inside_cm, body.length_cm) {
-        (Some(inside_cm), Some(length_cm)) if now.is_some() => {
-            lifetime::outgrown(inside_cm, length_cm, growth, while_growing, as_of)
-        }
-        _ => {
-            Err("its length, its enclosure's measures or a standard's rule is not known".to_owned())
-        }
-    };
-    let outgrown = match outgrown {
-        Ok(outgrown) => Some(outgrown),
-        Err(reason) => {
-            absent(why, "enclosure.outgrown", &reason);
-            None
-        }
-    };
-    Enclosures { now, fits, grown, grown_at_most, outgrown, animals }
 }
 
 fn cost_of(
@@ -277,23 +196,6 @@ fn cost_of(
             None
         }
     }
-}
-
-fn no_rule(needs: &[Need]) -> String {
-    let reasons: Vec<String> = needs
-        .iter()
-        .filter_map(|need| need.least.as_ref().err().map(|why| format!("{}: {why}", need.standard)))
-        .collect();
-    if reasons.is_empty() {
-        "no standard in force has a rule for this species".to_owned()
-    } else {
-        reasons.join("; ")
-    }
-}
-
-/// The inside measures of an enclosure, cm.
-pub fn inside_cm(housing: &Housing) -> Option<[f64; 3]> {
-    housing.inside.map(|(inside, _)| [inside.length.cm(), inside.width.cm(), inside.height.cm()])
 }
 
 /// Reads every probe: the log's latest line for it wins over the typical reading in the file.

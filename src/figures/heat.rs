@@ -373,8 +373,17 @@ fn without_power(figures: &mut HeatFigures, known: &Known<'_>, species: &Species
 }
 
 fn all_off(figures: &mut HeatFigures, species: &Species) {
-    let limit = species.temperature.warm.as_ref().and_then(|cited| cited.value.high());
-    let Some(limit_c) = limit.map(|limit| limit.celsius()) else { return };
+    let highest = |figure: &Figure<Temperature>| {
+        figure.as_ref().and_then(|cited| cited.value.high().or(cited.value.low()))
+    };
+    let limit = highest(&species.temperature.never_above).or(highest(&species.temperature.warm));
+    let Some(limit_c) = limit.map(|limit| limit.celsius()) else {
+        figures.why.push((
+            "heat.all_off_above_room_c",
+            "the species gives no temperature that it may never pass".to_owned(),
+        ));
+        return;
+    };
     match figures.loss.all_off_above_room_c(limit_c, figures.installed_w) {
         Ok(room_c) => {
             figures.all_off_above_room_c = Some(room_c);
@@ -385,7 +394,7 @@ fn all_off(figures: &mut HeatFigures, species: &Species) {
                 number(figures.loss.total_w_per_k(), 2),
                 number(room_c, 1)
             ));
-            figures.working.assume("All off: with every heater stuck on, a warmer room would take the mean inside past the top of the warm side.");
+            figures.working.assume("All off: with every heater stuck on, a warmer room would take the mean inside past what the species may never pass.");
         }
         Err(reason) => figures.why.push(("heat.all_off_above_room_c", reason.to_string())),
     }

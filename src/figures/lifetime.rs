@@ -2,8 +2,14 @@
 
 use jiff::civil::Date;
 
-use super::growth::{GrowthFigures, ReachDates, reach};
-use super::space::{Need, join, satisfied};
+use crate::model::housing::Housing;
+use crate::model::{Animal, Model, Species};
+
+use super::animal::absent;
+use super::feeding::Body;
+use super::growth::{AdultLength, GrowthFigures, ReachDates, adult_range_cm, reach};
+use super::space::{self, Need, Space, in_force, join, satisfied};
+use super::working::Why;
 
 /// When the present enclosure is outgrown.
 #[derive(Debug, Clone, PartialEq)]
@@ -62,4 +68,122 @@ pub fn outgrown(
     }
     let dates = reach(growth, high, as_of).unwrap_or_default();
     Ok(Outgrown { at_cm: high, dates })
+}
+
+/// The enclosure now, grown, and when it is outgrown.
+pub(super) struct Enclosures {
+    pub(super) now: Option<Space>,
+    pub(super) fits: Option<Result<(), Vec<String>>>,
+    pub(super) grown: Option<Space>,
+    pub(super) grown_at_most: Option<Space>,
+    pub(super) outgrown: Option<Outgrown>,
+    pub(super) animals: u32,
+}
+
+/// Works out what an animal needs now, grown and at the top of its interval, and when its enclosure is outgrown.
+pub(super) fn enclosure(
+    model: &Model,
+    animal: &Animal,
+    species: &Species,
+    (body, growth): (&Body, &GrowthFigures),
+    as_of: Date,
+    why: &mut Why,
+) -> Enclosures {
+    let animals = 1 + u32::try_from(animal.company.len()).unwrap_or(u32::MAX - 1);
+    let standards = in_force(model, species);
+    let needs = |length_cm: f64, adult: bool, age_months: Option<f64>| -> Vec<Need> {
+        let for_whom = |standard| {
+            space::need(species, standard, &animal.name, length_cm, adult, animals, age_months)
+        };
+        standards.iter().copied().map(for_whom).collect()
+    };
+    let form = animal.form.as_ref().map(|form| form.name.as_str());
+    let is_adult = |length_cm: f64| {
+        adult_range_cm(species, animal.sex, form).is_some_and(|(low, _)| length_cm >= low)
+    };
+    let age_months = body.age_days.map(|days| days / (365.25 / 12.0));
+    let at_present = |length_cm: f64| needs(length_cm, is_adult(length_cm), age_months);
+    let now = body.length_cm.and_then(|length_cm| space::join(at_present(length_cm)));
+    let grown = growth.adult.and_then(|adult| space::join(needs(adult.estimate_cm, true, None)));
+    let grown_at_most =
+        growth.adult.and_then(|adult| space::join(needs(adult.high_cm, true, None)));
+    if now.is_none() {
+        let reason = body.length_cm.map_or("no length has been measured".to_owned(), |length_cm| {
+            no_rule(&at_present(length_cm))
+        });
+        absent(why, "enclosure.now", &reason);
+    }
+    if grown.is_none() {
+        let known = |adult: AdultLength| no_rule(&needs(adult.estimate_cm, true, None));
+        absent(
+            why,
+            "enclosure.adult",
+            &growth.adult.map_or("no adult length is known".to_owned(), known),
+        );
+    }
+    let inside_cm = animal.housing.as_ref().and_then(inside_cm);
+    let fits =
+        now.as_ref().zip(inside_cm).map(|(space, inside_cm)| space::satisfied(inside_cm, space));
+    if fits.is_none() {
+        let reason = if inside_cm.is_none() {
+            "the enclosure's inside measures are not given"
+        } else {
+            "what it needs could not be worked out"
+        };
+        absent(why, "enclosure.now.fits", reason);
+    }
+    // While it grows it grows older too: what a standard asks by age is asked of a grown animal at the latest.
+    let while_growing = |length_cm: f64| needs(length_cm, is_adult(length_cm), age_months);
+    let found = match (inside_cm, body.length_cm) {
+        (Some(inside_cm), Some(length_cm)) if now.is_some() => {
+            outgrown(inside_cm, length_cm, growth, while_growing, as_of)
+        }
+        _ => {
+            Err("its length, its enclosure's measures or a standard's rule is not known".to_owned())
+        }
+    };
+    let outgrown = match found {
+        Ok(outgrown) => {
+            if outgrown.dates.expected.is_none() {
+                absent(
+                    why,
+                    "enclosure.outgrown.expected",
+                    "fewer than half of such animals grow so long",
+                );
+            }
+            if outgrown.dates.latest.is_none() {
+                absent(
+                    why,
+                    "enclosure.outgrown.latest",
+                    "one in twenty such animals, or more, never grows so long",
+                );
+            }
+            if outgrown.dates.earliest.is_none() {
+                absent(why, "enclosure.outgrown.earliest", "hardly any such animal grows so long");
+            }
+            Some(outgrown)
+        }
+        Err(reason) => {
+            absent(why, "enclosure.outgrown", &reason);
+            None
+        }
+    };
+    Enclosures { now, fits, grown, grown_at_most, outgrown, animals }
+}
+
+fn no_rule(needs: &[Need]) -> String {
+    let reasons: Vec<String> = needs
+        .iter()
+        .filter_map(|need| need.least.as_ref().err().map(|why| format!("{}: {why}", need.standard)))
+        .collect();
+    if reasons.is_empty() {
+        "no standard in force has a rule for this species".to_owned()
+    } else {
+        reasons.join("; ")
+    }
+}
+
+/// The inside measures of an enclosure, cm.
+pub fn inside_cm(housing: &Housing) -> Option<[f64; 3]> {
+    housing.inside.map(|(inside, _)| [inside.length.cm(), inside.width.cm(), inside.height.cm()])
 }

@@ -227,3 +227,66 @@ pub fn largest_build(needs: &[Need]) -> Option<[f64; 3]> {
     let sizes = needs.iter().filter_map(|need| need.build.as_ref()).map(|build| build.inside_cm);
     sizes.max_by(|a, b| volume(a).total_cmp(&volume(b)))
 }
+
+/// What a species needs at one length on its way to its adult one.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Rung {
+    /// The length by the species' own measure, cm.
+    pub length_cm: f64,
+    /// What satisfies every standard in force.
+    pub space: Space,
+}
+
+/// How many lengths are worked out between birth and the top of the adult range.
+const RUNGS: u32 = 6;
+
+/// Works out what a species needs at lengths from birth to the top of its adult range, for one animal.
+///
+/// Lengths in cm, rounded up to whole steps that suit the size of the animal. An animal counts as adult from the low end of the
+/// adult range on. Lengths that no standard covers are left out.
+pub fn ladder(model: &Model, species: &Species) -> Vec<Rung> {
+    let Some((adult_cm, top_cm)) = adult_range_cm(species, Sex::Unknown, None) else {
+        return Vec::new();
+    };
+    let birth =
+        species.size.birth.as_ref().and_then(|cited| cited.value.high().or(cited.value.low()));
+    let birth_cm = birth.map_or(top_cm / f64::from(RUNGS), |birth| birth.cm().min(top_cm));
+    let step = if top_cm > 100.0 {
+        10.0
+    } else if top_cm > 30.0 {
+        5.0
+    } else {
+        1.0
+    };
+    let mut rungs: Vec<Rung> = Vec::new();
+    for number in 0..=RUNGS {
+        let exact = birth_cm + (top_cm - birth_cm) * f64::from(number) / f64::from(RUNGS);
+        let length_cm = if number == RUNGS { top_cm } else { (exact / step).ceil() * step };
+        if rungs.last().is_some_and(|last| last.length_cm >= length_cm) {
+            continue;
+        }
+        let needs = in_force(model, species).into_iter();
+        let needs = needs
+            .map(|standard| need(species, standard, "", length_cm, length_cm >= adult_cm, 1, None));
+        if let Some(space) = join(needs.collect()) {
+            rungs.push(Rung { length_cm, space });
+        }
+    }
+    rungs
+}
+
+/// How many times the smallest floor asked for by a standard the largest is, for the same kind of animal.
+pub fn disagreement(needs: &[Need]) -> Option<f64> {
+    let floors = |whom: &str| {
+        let same = needs.iter().filter(|need| need.for_whom == whom);
+        same.filter_map(|need| need.least.as_ref().ok()?.floor_m2()).collect::<Vec<f64>>()
+    };
+    let ratios = needs.iter().map(|need| {
+        let floors = floors(&need.for_whom);
+        let least = floors.iter().copied().fold(f64::MAX, f64::min);
+        floors.iter().copied().fold(0.0, f64::max) / least
+    });
+    ratios
+        .filter(|ratio| ratio.is_finite())
+        .fold(None, |most: Option<f64>, ratio| Some(most.map_or(ratio, |most| most.max(ratio))))
+}

@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 
+use crate::model::word::Habit;
 use crate::model::{Model, Species};
 
 use super::cost::{self, RunningCost};
@@ -9,7 +10,7 @@ use super::feeding::{self, StageFeeding};
 use super::gradient::{self, Gradient};
 use super::humidity::{self, HumidityFigures};
 use super::light::{self, LightFigures};
-use super::space::{self, Need};
+use super::space::{self, Need, Rung};
 use super::working::{Ends, Why, Working, ends};
 
 /// The derived figures of a species.
@@ -21,6 +22,8 @@ pub struct SpeciesFigures {
     pub humidity: HumidityFigures,
     /// The least enclosure for grown animals, by standard.
     pub enclosure: Vec<Need>,
+    /// What it needs on its way to its adult length.
+    pub ladder: Vec<Rung>,
     /// Feeding by stage.
     pub feeding: Vec<StageFeeding>,
     /// Light.
@@ -38,6 +41,25 @@ pub fn species(model: &Model, species: &Species, as_of: Date) -> SpeciesFigures 
     let mut why = Why::new();
     let gradient = gradient::gradient(&species.temperature, &mut why);
     let humidity = humidity::of_species(&species.humidity, &gradient, &mut why);
+    let aquatic = species.habit == Habit::Aquatic;
+    let stated = [
+        ("gradient.basking_c", gradient.basking_c.is_some(), "it has no basking spot"),
+        ("gradient.warm_c", gradient.warm_c.is_some(), "no warm side of the air is given"),
+        ("gradient.cool_c", gradient.cool_c.is_some(), "no cool side of the air is given"),
+        ("gradient.night_c", gradient.night_c.is_some(), "no temperature by night is given"),
+        ("gradient.water_c", gradient.water_c.is_some(), "no temperature of the water is given"),
+        ("humidity.range_percent", humidity.range_percent.is_some(), "no humidity range is given"),
+        (
+            "humidity.ceiling_percent",
+            humidity.ceiling_percent.is_some(),
+            "no humidity ceiling is given",
+        ),
+    ];
+    for (name, _, reason) in stated.into_iter().filter(|(_, given, _)| !given) {
+        let reason =
+            if aquatic && name != "gradient.water_c" { "it lives in water" } else { reason };
+        why.insert(name.to_owned(), reason.to_owned());
+    }
     let enclosure = space::of_species(model, species);
     if enclosure.is_empty() {
         why.insert(
@@ -51,6 +73,7 @@ pub fn species(model: &Model, species: &Species, as_of: Date) -> SpeciesFigures 
         }
     }
     let feeding = feeding::table(species, &mut why);
+    let ladder = space::ladder(model, species);
     let light = light::light(species, as_of, &mut why);
     let years = species.years.as_ref().map(|cited| {
         let (low, high) = ends(&cited.value);
@@ -69,7 +92,7 @@ pub fn species(model: &Model, species: &Species, as_of: Date) -> SpeciesFigures 
             None
         }
     };
-    SpeciesFigures { gradient, humidity, enclosure, feeding, light, years, cost, why }
+    SpeciesFigures { gradient, humidity, enclosure, ladder, feeding, light, years, cost, why }
 }
 
 impl SpeciesFigures {

@@ -9,8 +9,8 @@ use crate::model::site::{Disinfectant, MixStrength};
 
 use super::animal::AnimalFigures;
 use super::calendar::{days_after, days_between};
-use super::formula::domain::OutOfRange;
 use super::formula::dilution::{Mixture, Strength};
+use super::formula::domain::OutOfRange;
 
 /// What has to be in store.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -40,28 +40,41 @@ pub const WEEKS: u32 = 4;
 /// Works out what the collection eats in the next weeks, from each animal's next due day and interval.
 ///
 /// Animals that have died or gone, and those whose next meal cannot be told, are left out.
-pub fn store(model: &Model, animals: &BTreeMap<String, AnimalFigures>, as_of: Date) -> StoreFigures {
+pub fn store(
+    model: &Model,
+    animals: &BTreeMap<String, AnimalFigures>,
+    as_of: Date,
+) -> StoreFigures {
     let end = days_after(as_of, f64::from(WEEKS * 7));
     let mut food: BTreeMap<String, Food> = BTreeMap::new();
     for (name, animal) in model.animals.iter().filter(|(_, animal)| animal.is_kept()) {
         let Some(of) = animals.get(name) else { continue };
         let feeding = &of.feeding;
         let days = feeding.interval_days.and_then(|(low, high)| low.or(high));
-        let (Some(meal), Some(due), Some(days), Some(end)) = (&feeding.meal, feeding.next_due, days, end) else { continue };
+        let (Some(meal), Some(due), Some(days), Some(end)) =
+            (&feeding.meal, feeding.next_due, days, end)
+        else {
+            continue;
+        };
         // What is overdue is eaten today.
         let left = days_between(due.max(as_of), end);
         if left < 0 || days <= 0.0 {
             continue;
         }
         let meals = (f64::from(left) / days).floor() as u32 + 1;
-        let count = animal.feeding.as_ref().and_then(|practice| practice.count).map_or(1, |((_, high), _)| high);
+        let count = animal
+            .feeding
+            .as_ref()
+            .and_then(|practice| practice.count)
+            .map_or(1, |((_, high), _)| high);
         let mass_g = feeding.mass_g.and_then(|(low, high)| high.or(low)).unwrap_or(0.0);
         let entry = food.entry(meal.clone()).or_default();
         entry.meals += meals;
         entry.pieces += f64::from(meals * count);
         entry.mass_g += f64::from(meals) * mass_g;
     }
-    let mixtures = model.site.disinfectants.iter().map(|agent| (agent.name.clone(), mixture(agent))).collect();
+    let mixtures =
+        model.site.disinfectants.iter().map(|mix| (mix.name.clone(), mixture(mix))).collect();
     StoreFigures { weeks: WEEKS, food, mixtures }
 }
 
@@ -69,11 +82,11 @@ pub fn store(model: &Model, animals: &BTreeMap<String, AnimalFigures>, as_of: Da
 ///
 /// # Errors
 /// When the strength is none, such as more active substance in the mix than in the bottle.
-pub fn mixture(agent: &Disinfectant) -> Result<Mixture, OutOfRange> {
-    let strength = match agent.strength {
+pub fn mixture(mix: &Disinfectant) -> Result<Mixture, OutOfRange> {
+    let strength = match mix.strength {
         MixStrength::OnePartIn(parts) => Strength::OnePartIn(parts),
         MixStrength::PercentOfBottle(percent) => Strength::PercentOfBottle(percent),
         MixStrength::PercentActive { wanted, bottle } => Strength::PercentActive { wanted, bottle },
     };
-    strength.mixture(agent.bucket.litres() * 1000.0)
+    strength.mixture(mix.bucket.litres() * 1000.0)
 }

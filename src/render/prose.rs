@@ -6,7 +6,7 @@ use crate::parse::is_safe_address;
 
 /// Sets Markdown as HTML. Raw HTML is left out; a link that would run something keeps its text and loses its address.
 ///
-/// Headings go down by one level, since the page has its own above them.
+/// A first-level heading goes down by one, since the page has its own above it.
 ///
 /// # Examples
 /// ```
@@ -52,12 +52,7 @@ fn safe<'a>(events: impl Iterator<Item = Event<'a>>) -> impl Iterator<Item = Eve
     })
 }
 
+/// The page has the first level to itself.
 fn down(level: HeadingLevel) -> HeadingLevel {
-    match level {
-        HeadingLevel::H1 => HeadingLevel::H2,
-        HeadingLevel::H2 => HeadingLevel::H3,
-        HeadingLevel::H3 => HeadingLevel::H4,
-        HeadingLevel::H4 => HeadingLevel::H5,
-        HeadingLevel::H5 | HeadingLevel::H6 => HeadingLevel::H6,
-    }
+    if level == HeadingLevel::H1 { HeadingLevel::H2 } else { level }
 }

@@ -18,6 +18,8 @@ pub struct AnimalSheet {
     pub frame: Frame,
     /// Its name.
     pub name: String,
+    /// What kind of animal it is.
+    pub kind: String,
     /// Its care sheet.
     pub care: Link,
     /// Whether it is looking for a home.
@@ -88,6 +90,7 @@ pub fn animal(
             figures.as_of,
         ),
         name: public.name,
+        kind: species.kind.spelling().to_owned(),
         care: Link {
             text: format!("{} care sheet", species.name),
             href: super::care_path(&public.species),

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use crate::figures::{Figures, SpeciesFigures};
+use crate::model::word::Word;
 use crate::model::{Model, Species};
 
 use super::blocks::{Caution, Fact, Table};
@@ -19,6 +20,8 @@ pub struct WallCard {
     pub name: String,
     /// The scientific name.
     pub scientific: String,
+    /// What kind of animal it is.
+    pub kind: String,
     /// The readings wanted.
     pub readings: Vec<Fact>,
     /// What the hygrometer may read.
@@ -33,8 +36,8 @@ pub struct WallCard {
     pub reviewed: Option<String>,
 }
 
-/// How many cautions a card has room for: the species' own dangers stand first.
-const CAUTIONS: usize = 2;
+/// How many of a species' own dangers a card has room for; Salmonella always stands after them.
+const DANGERS: usize = 2;
 
 /// Builds the wall card of a species.
 pub fn card(
@@ -81,11 +84,21 @@ pub fn card(
         ),
         name: species.name.clone(),
         scientific: species.scientific.clone(),
+        kind: species.kind.spelling().to_owned(),
         readings,
         humidity: tables::humidity(&of.humidity, units),
         needs,
-        cautions: cautions::of_species(species).into_iter().take(CAUTIONS).collect(),
+        cautions: dangers(species),
         urgent: urgent.map(|sign| sign.sign.clone()).collect(),
         reviewed: species.reviewed.map(|(date, _)| long_date(date)),
     }
+}
+
+/// The species' own dangers, then Salmonella, which every card names.
+fn dangers(species: &Species) -> Vec<Caution> {
+    let own = species.cautions.len();
+    let all = cautions::of_species(species).into_iter().enumerate();
+    all.filter(|(place, _)| *place < own.min(DANGERS) || *place == own)
+        .map(|(_, caution)| caution)
+        .collect()
 }

@@ -2,16 +2,18 @@
 
 use serde::Serialize;
 
+use crate::figures::working::number;
 use crate::figures::{Figures, SpeciesFigures};
 use crate::model::stated::Stated;
-use crate::model::word::{Active, Caution as Danger, Company, Habit, Kind, Word};
+use crate::model::word::{Measure, Word};
 use crate::model::{Model, Species};
 use crate::quantity::System;
 
+use super::animal::capital;
 use super::blocks::{Caution, Chapter, Fact, Link, Shown, SourceEntry, WorkingBlock};
 use super::citing::Citing;
 use super::frame::{Frame, long_date};
-use super::{cautions, print, tables, words};
+use super::{cautions, order, phrases, print, tables, words};
 
 /// A care sheet.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -88,9 +90,18 @@ pub fn care(
             chapter.words = passages.remove(place).text;
         }
         let belongs = |stated: &&Stated<'_>| names.iter().any(|name| stated.name.starts_with(name));
-        // The feeding table shows its figures itself; here they stand once more with their sources.
-        chapter.facts =
-            stated.iter().filter(belongs).map(|stated| citing.fact(stated, units)).collect();
+        // The feeding table shows its figures itself; those with a source or a remark stand once more beside it.
+        let says_more = |stated: &&Stated<'_>| {
+            !stated.name.starts_with("feeding.")
+                || !stated.sources.is_empty()
+                || stated.note.is_some()
+        };
+        chapter.facts = stated
+            .iter()
+            .filter(belongs)
+            .filter(says_more)
+            .map(|stated| citing.fact(stated, units))
+            .collect();
         fill(&mut chapter, model, species, of);
         chapters.push(chapter);
     }
@@ -108,7 +119,7 @@ pub fn care(
         .clone()
         .unwrap_or_else(|| format!("Care sheet for {} ({}).", species.name, species.scientific));
     let path = super::care_path(key);
-    let (previous, next) = neighbours(model, key);
+    let (previous, next) = order::neighbours(model, key);
     let reviewed = species.reviewed.map(|(date, _)| date);
     CareSheet {
         frame: Frame::new(
@@ -154,9 +165,16 @@ fn fill(chapter: &mut Chapter, model: &Model, species: &Species, of: &SpeciesFig
                 &|name| standard_title(model, name),
                 units,
             ));
-            chapter
-                .workings
-                .extend(of.enclosure.iter().filter_map(|need| enclosure_working(model, need)));
+            let measure = capital(species.size.measure.spelling());
+            chapter.tables.extend(tables::ladder(of, &measure, units));
+            for working in of.enclosure.iter().filter_map(|need| enclosure_working(model, need)) {
+                // Forms and sexes that a rule does not tell apart have one working.
+                if !chapter.workings.iter().any(|other| {
+                    other.steps == working.steps && other.publication == working.publication
+                }) {
+                    chapter.workings.push(working);
+                }
+            }
         }
         "heat" => {
             if let Some((narrowest, widest)) = of.gradient.span_c {
@@ -188,8 +206,16 @@ fn fill(chapter: &mut Chapter, model: &Model, species: &Species, of: &SpeciesFig
                     .filter(|row| !row.working.steps.is_empty())
                     .map(|row| WorkingBlock::from(&row.working)),
             );
+            let grown = species.grown_stage().map(|stage| stage.name.as_str());
+            let energy = of.feeding.iter().filter(|row| Some(row.stage.as_str()) == grown);
+            chapter.workings.extend(
+                energy.filter_map(|row| row.energy_working.as_ref()).map(WorkingBlock::from),
+            );
         }
-        "company" => chapter.facts.push(Fact::plain("Company", company(species.company))),
+        "suits" => {
+            chapter.workings.extend(of.cost.iter().map(|cost| WorkingBlock::from(&cost.working)))
+        }
+        "company" => chapter.facts.push(Fact::plain("Company", phrases::company(species.company))),
         "health" => chapter.tables.extend(tables::signs(species)),
         "law" => law(chapter, species),
         _ => {}
@@ -233,8 +259,8 @@ fn fittings(species: &Species) -> Vec<Fact> {
     let hides =
         fittings.hides.map(|hides| format!("at least {hides}, at the warm and at the cool end"));
     [
-        ("Lives", Some(habit(species.habit).to_owned())),
-        ("Active", Some(active(species.active).to_owned())),
+        ("Lives", Some(phrases::habit(species.habit).to_owned())),
+        ("Active", Some(phrases::active(species.active).to_owned())),
         ("Hides", hides),
         ("Substrate", fittings.substrate.clone()),
         ("Water", fittings.water.clone()),
@@ -317,14 +343,27 @@ fn glance(
             let mut fact = citing.fact(stated, units);
             // In ten seconds nobody reads a remark; it stands in the chapter.
             (fact.note, fact.others) = (None, Vec::new());
+            if name.starts_with("size.") && species.size.measure != Measure::TotalLength {
+                fact.label = format!("{}, {}", fact.label, species.size.measure.spelling());
+            }
             facts.push(fact);
         }
     }
     facts.push(Fact::plain("Least enclosure, grown", space(of, units)));
     let meal = species.grown_stage().and_then(|stage| stage.meal.clone());
     facts.push(Fact::plain("Eats, grown", meal.map_or_else(Shown::missing, Shown::plain)));
+    if let Some(cost) = &of.cost {
+        let (low, high) = cost.per_year;
+        let about = format!(
+            "about {}–{} {} a year, without vets",
+            number(low, 0),
+            number(high, 0),
+            cost.currency
+        );
+        facts.push(Fact::plain("Costs to run", about));
+    }
     let danger =
-        species.cautions.iter().map(|danger| danger_words(*danger)).collect::<Vec<_>>().join(", ");
+        species.cautions.iter().map(|danger| danger.spelling()).collect::<Vec<_>>().join(", ");
     if !danger.is_empty() {
         facts.push(Fact::plain("Dangers", danger));
     }
@@ -334,70 +373,6 @@ fn glance(
 
 /// The largest of what is to be built for grown animals.
 pub fn space(of: &SpeciesFigures, units: System) -> Shown {
-    let volume = |cm: &[f64; 3]| cm.iter().product::<f64>();
-    let sizes =
-        of.enclosure.iter().filter_map(|need| need.build.as_ref()).map(|build| build.inside_cm);
-    sizes
-        .max_by(|a, b| volume(a).total_cmp(&volume(b)))
-        .map_or_else(Shown::missing, |cm| print::sides(cm, units))
-}
-
-fn danger_words(danger: Danger) -> &'static str {
-    danger.spelling()
-}
-
-fn habit(habit: Habit) -> &'static str {
-    match habit {
-        Habit::Ground => "on the ground",
-        Habit::Climbing => "off the ground: it climbs",
-        Habit::Burrowing => "in the ground: it digs itself in",
-        Habit::SemiAquatic => "by and in water",
-        Habit::Aquatic => "in water",
-    }
-}
-
-fn active(active: Active) -> &'static str {
-    match active {
-        Active::Day => "by day",
-        Active::DuskAndNight => "at dusk and by night",
-        Active::Night => "by night",
-        Active::DayAndNight => "by day and by night",
-    }
-}
-
-fn company(company: Company) -> &'static str {
-    match company {
-        Company::Alone => "one animal to an enclosure",
-        Company::Pairs => "alone, or a pair that gets on",
-        Company::Groups => "alone or in a group with room for each",
-    }
-}
-
-/// The kinds in the order in which people look for them, each with the heading of its group.
-pub const GROUPS: [(Kind, &str); 7] = [
-    (Kind::Snake, "Snakes"),
-    (Kind::Lizard, "Lizards"),
-    (Kind::Tortoise, "Tortoises"),
-    (Kind::Turtle, "Turtles"),
-    (Kind::Frog, "Frogs"),
-    (Kind::Salamander, "Salamanders"),
-    (Kind::Invertebrate, "Invertebrates"),
-];
-
-/// Every species in the order of the index: by group, then by common name.
-pub fn in_order(model: &Model) -> Vec<(&String, &Species)> {
-    let group = |species: &Species| GROUPS.iter().position(|(kind, _)| *kind == species.kind);
-    let mut all: Vec<_> = model.species.iter().collect();
-    all.sort_by(|(_, a), (_, b)| group(a).cmp(&group(b)).then_with(|| a.name.cmp(&b.name)));
-    all
-}
-
-fn neighbours(model: &Model, key: &str) -> (Option<Link>, Option<Link>) {
-    let all = in_order(model);
-    let place = all.iter().position(|(name, _)| *name == key);
-    let link = |place: Option<usize>| {
-        let (key, species) = all.get(place?)?;
-        Some(Link { text: species.name.clone(), href: super::care_path(key) })
-    };
-    (link(place.and_then(|place| place.checked_sub(1))), link(place.map(|place| place + 1)))
+    let largest = crate::figures::space::largest_build(&of.enclosure);
+    largest.map_or_else(Shown::missing, |cm| print::sides(cm, units))
 }

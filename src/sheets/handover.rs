@@ -6,11 +6,12 @@ use serde::Serialize;
 
 use crate::figures::{AnimalFigures, Figures, SpeciesFigures};
 use crate::model::site::Contact;
+use crate::model::word::Word;
 use crate::model::{Animal, Model, Species};
 
 use super::blocks::{Caution, Chapter, Fact, Link, Shown};
 use super::frame::Frame;
-use super::{cautions, handover_needs as needs, handover_record as record};
+use super::{cautions, handover_needs as needs, handover_record as record, upkeep};
 
 /// A handover sheet.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -23,6 +24,8 @@ pub struct HandoverSheet {
     pub species: String,
     /// The scientific name.
     pub scientific: String,
+    /// What kind of animal it is.
+    pub kind: String,
     /// The care sheet that goes with it.
     pub care: Link,
     /// Whom it is addressed to.
@@ -52,11 +55,12 @@ pub fn handover(
     let chapters = vec![
         record::identity(animal, species, as_of),
         record::origin(animal),
-        record::measurements(animal, species, model, as_of),
+        record::measurements(animal, species, own, model, as_of),
         record::feeding_record(animal, model, as_of),
         record::sheds(animal, as_of),
         record::health(animal, as_of),
         needs::set_up(animal, own, model),
+        upkeep::upkeep(animal, own, general, model),
         needs::now(animal, species, own, model),
         needs::grown(species, own, general, model),
         needs::first_weeks(animal, species, own, model),
@@ -69,6 +73,7 @@ pub fn handover(
         name: animal.name.clone(),
         species: species.name.clone(),
         scientific: species.scientific.clone(),
+        kind: species.kind.spelling().to_owned(),
         care: Link {
             text: format!("{} care sheet", species.name),
             href: format!("../public/{}", super::care_path(&animal.species.name)),

@@ -1,6 +1,7 @@
 //! What an animal lives in, what it needs now, and what it will need when it is grown.
 
-use crate::figures::animal::inside_cm;
+use crate::figures::lifetime::inside_cm;
+use crate::figures::working::number;
 use crate::figures::{AnimalFigures, SpeciesFigures};
 use crate::model::word::{Thermostat, Word};
 use crate::model::{Animal, Model, Species};
@@ -8,7 +9,7 @@ use crate::quantity::{Humidity, Length, Mass, Rounding, Span, System, print_one}
 
 use super::blocks::{Chapter, Fact, Shown, Table, WorkingBlock};
 use super::frame::long_date;
-use super::{care, print, tables};
+use super::{care, print, tables, upkeep};
 
 /// The set-up as it stands, with its readings.
 pub(super) fn set_up(animal: &Animal, own: &AnimalFigures, model: &Model) -> Chapter {
@@ -161,6 +162,19 @@ pub(super) fn now(
     if let Some(keeper) = &animal.notes.keeper {
         chapter.words = keeper.clone();
     }
+    if let Some(((low, high), working)) = &own.energy {
+        let ratio = format!("{}–{} times its energy at rest", number(*low, 1), number(*high, 1));
+        chapter.facts.push(Fact::plain("Its food holds", ratio));
+        chapter.workings.push(WorkingBlock::from(working));
+    }
+    if let Some(now) = own.upkeep.coil_cm[0] {
+        let grown =
+            own.upkeep.coil_cm[1].map(|cm| format!(", {} when grown", print::length(cm, units)));
+        chapter.facts.push(Fact::plain(
+            "Hides at least as wide as",
+            format!("{}{}", print::length(now, units), grown.unwrap_or_default()),
+        ));
+    }
     chapter.workings.push(WorkingBlock::from(&feeding.working));
     chapter.workings.extend(own.humidity.working.as_ref().map(WorkingBlock::from));
     chapter
@@ -202,7 +216,7 @@ pub(super) fn grown(
         "Length when grown",
         print::shown::<Length>(ends, units, Rounding::Nearest),
     ));
-    let basis = format!("{}, with {} lengths on record", own.growth.basis, own.growth.measurements);
+    let basis = rests_on(own);
     chapter.facts.push(Fact::plain("That rests on", basis));
     let build = own.grown.as_ref().and_then(|space| space.build.as_ref());
     chapter.facts.push(Fact::plain(
@@ -226,6 +240,7 @@ pub(super) fn grown(
             .facts
             .push(Fact::plain("Eats when grown", format!("{meal}{}", every.unwrap_or_default())));
     }
+    chapter.facts.extend(upkeep::lifetime(own, units));
     chapter.workings.push(WorkingBlock::from(&own.growth.working));
     if let Some(least) = own.grown.as_ref().and_then(|space| space.strictest().least.as_ref().ok())
     {
@@ -278,4 +293,16 @@ pub(super) fn signs(species: &Species) -> Chapter {
         chapter.facts.push(Fact::plain("Signs", Shown::missing()));
     }
     chapter
+}
+
+fn rests_on(own: &AnimalFigures) -> String {
+    let lengths = match own.growth.measurements {
+        0 => "no length on record".to_owned(),
+        1 => "one length on record".to_owned(),
+        many => format!("{many} lengths on record"),
+    };
+    match own.growth.basis {
+        "log" => format!("its own growth: {lengths}"),
+        _ => format!("its species' range: {lengths}"),
+    }
 }

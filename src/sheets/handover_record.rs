@@ -2,6 +2,7 @@
 
 use jiff::civil::Date;
 
+use crate::figures::AnimalFigures;
 use crate::model::log::{Event, MealOutcome};
 use crate::model::word::Word;
 use crate::model::{Animal, Model, Species};
@@ -9,7 +10,7 @@ use crate::model::{Animal, Model, Species};
 use super::animal::{age, capital, sex};
 use super::blocks::{Chapter, Fact, Shown, Table};
 use super::frame::long_date;
-use super::print;
+use super::{print, upkeep};
 
 /// How many lines of a record a sheet has room for.
 const LINES: usize = 10;
@@ -63,6 +64,7 @@ pub(super) fn origin(animal: &Animal) -> Chapter {
 pub(super) fn measurements(
     animal: &Animal,
     species: &Species,
+    own: &AnimalFigures,
     model: &Model,
     as_of: Date,
 ) -> Chapter {
@@ -86,6 +88,7 @@ pub(super) fn measurements(
     if chapter.tables.is_empty() {
         chapter.facts.push(Fact::plain("Lengths and weights", Shown::missing()));
     }
+    chapter.facts.extend(upkeep::condition(own));
     chapter
 }
 

@@ -3,13 +3,15 @@
 use serde::Serialize;
 
 use crate::figures::Figures;
-use crate::model::Model;
-use crate::model::word::Status;
+use crate::figures::growth::adult_range_cm;
+use crate::figures::working::{Ends, ends};
+use crate::model::word::{Sex, Status, Word};
+use crate::model::{Model, Species};
 
 use super::blocks::{Link, Shown};
 use super::frame::Frame;
 use super::public::PublicAnimal;
-use super::{care, print};
+use super::{care, order, print};
 
 /// The index of a site.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -31,6 +33,8 @@ pub struct IndexSheet {
 pub struct Group {
     /// Its heading.
     pub title: String,
+    /// Its kind of animal.
+    pub kind: String,
     /// Its species.
     pub species: Vec<SpeciesEntry>,
 }
@@ -67,18 +71,13 @@ pub struct AnimalEntry {
 pub fn index(model: &Model, figures: &Figures) -> IndexSheet {
     let units = model.site.units;
     let mut groups = Vec::new();
-    for (kind, title) in care::GROUPS {
-        let species: Vec<SpeciesEntry> = care::in_order(model)
+    for (kind, title) in order::GROUPS {
+        let species: Vec<SpeciesEntry> = order::in_order(model)
             .into_iter()
             .filter(|(_, species)| species.kind == kind)
             .filter_map(|(key, species)| {
                 let of = figures.species.get(key)?;
-                let lengths = crate::figures::growth::adult_range_cm(
-                    species,
-                    crate::model::word::Sex::Unknown,
-                    None,
-                );
-                let lengths = lengths.map(|(low, high)| (Some(low), Some(high)));
+                let lengths = lengths(species);
                 let years = of.years.map(|(low, high)| {
                     (low.map(|years| years * 365.25), high.map(|years| years * 365.25))
                 });
@@ -101,7 +100,11 @@ pub fn index(model: &Model, figures: &Figures) -> IndexSheet {
             })
             .collect();
         if !species.is_empty() {
-            groups.push(Group { title: title.to_owned(), species });
+            groups.push(Group {
+                title: title.to_owned(),
+                kind: kind.spelling().to_owned(),
+                species,
+            });
         }
     }
     let entries = |seeking: bool| -> Vec<AnimalEntry> {
@@ -111,7 +114,7 @@ pub fn index(model: &Model, figures: &Figures) -> IndexSheet {
             (is_seeking == seeking && animal.is_kept()).then(|| AnimalEntry {
                 link: Link { text: public.name.clone(), href: super::animal_path(key) },
                 species: public.species_name.clone(),
-                teaser: public.story.as_deref().map(first_sentence),
+                teaser: public.story.as_deref().map(first_sentences),
             })
         });
         all.collect()
@@ -136,9 +139,20 @@ pub fn index(model: &Model, figures: &Figures) -> IndexSheet {
     }
 }
 
-fn first_sentence(text: &str) -> String {
-    match text.find(". ") {
-        Some(end) => text[..=end].to_owned(),
-        None => text.to_owned(),
+/// How long it grows, nose to tail tip where that is given: what a reader pictures.
+fn lengths(species: &Species) -> Option<Ends> {
+    match &species.size.total_length {
+        Some(total) => Some(ends(&total.value)),
+        None => {
+            adult_range_cm(species, Sex::Unknown, None).map(|(low, high)| (Some(low), Some(high)))
+        }
     }
+}
+
+/// The first sentences of a story, as many as say something.
+fn first_sentences(text: &str) -> String {
+    const ENOUGH: usize = 60;
+    let ends = text.match_indices(". ").map(|(at, _)| at + 1);
+    let end = ends.filter(|end| *end >= ENOUGH).min().unwrap_or(text.len());
+    text[..end].trim_end().to_owned()
 }

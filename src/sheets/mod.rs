@@ -14,11 +14,14 @@ pub mod handover;
 mod handover_needs;
 mod handover_record;
 pub mod index;
+pub mod order;
 pub mod page;
+mod phrases;
 pub mod print;
 pub mod public;
 pub mod sources;
 pub mod tables;
+mod upkeep;
 pub mod words;
 
 use serde::Serialize;

@@ -85,7 +85,22 @@ pub fn least(least: &Minimum, units: System) -> Shown {
 
 fn layout(shape: &Shape, units: System) -> Shown {
     if let (Some([length, width]), Some(height)) = (shape.length_width_cm, shape.height_cm) {
-        return sides([length, width, height], units);
+        let all = sides([length, width, height], units);
+        // Joined standards may ask for a floor larger than the sides of the one.
+        let larger = shape.floor_m2.filter(|floor| *floor > length * width / 10_000.0 * 1.005);
+        return match larger {
+            Some(floor) => join(
+                &[
+                    all,
+                    with(
+                        "floor",
+                        print_one(Area::from_square_metres(floor), units, Rounding::Up).into(),
+                    ),
+                ],
+                ", ",
+            ),
+            None => all,
+        };
     }
     let up = |cm: f64| Shown::from(print_one(Length::from_cm(cm), units, Rounding::Up));
     let mut parts = Vec::new();
@@ -110,12 +125,9 @@ fn with(word: &str, shown: Shown) -> Shown {
     }
 }
 
-/// Joins values, each system for itself.
+/// Joins values. What has no other system stands in the first alone: `rat, large, 250 g (9 oz)`.
 pub fn join(parts: &[Shown], between: &str) -> Shown {
     let first = parts.iter().map(|part| part.first.as_str()).collect::<Vec<_>>().join(between);
-    let second = parts.iter().any(|part| part.second.is_some()).then(|| {
-        let each = parts.iter().map(|part| part.second.as_deref().unwrap_or(&part.first));
-        each.collect::<Vec<_>>().join(between)
-    });
-    Shown { first, second }
+    let seconds: Vec<&str> = parts.iter().filter_map(|part| part.second.as_deref()).collect();
+    Shown { first, second: (!seconds.is_empty()).then(|| seconds.join(between)) }
 }

@@ -1,7 +1,11 @@
 //! The tables of a care sheet: enclosure by standard, humidity by zone, feeding by stage, the year of light, signs.
 
+use std::collections::BTreeSet;
+
 use crate::figures::SpeciesFigures;
 use crate::figures::humidity::HumidityFigures;
+use crate::figures::space::disagreement;
+use crate::figures::working::number;
 use crate::model::Species;
 use crate::model::species::Stage;
 use crate::model::word::Urgency;
@@ -18,13 +22,18 @@ fn table(caption: &str, head: &[&str], rows: Vec<Vec<Shown>>) -> Option<Table> {
     Some(Table { caption: caption.to_owned(), head, rows, note: None })
 }
 
+/// For whom, the lengths that they reach, and the standard, what it asks for and what to build.
+type SharedRow = (Vec<String>, (f64, f64), [Shown; 3]);
+
 /// What each standard in force asks for a grown animal.
 pub fn enclosure(
     figures: &SpeciesFigures,
     titles: &dyn Fn(&str) -> String,
     units: System,
 ) -> Option<Table> {
-    let rows = figures.enclosure.iter().map(|need| {
+    let kinds = figures.enclosure.iter().map(|need| &need.for_whom).collect::<BTreeSet<_>>().len();
+    let mut rows: Vec<SharedRow> = Vec::new();
+    for need in &figures.enclosure {
         let least = match &need.least {
             Ok(least) => print::least(least, units),
             Err(reason) => Shown::plain(format!("not worked out: {reason}")),
@@ -33,21 +42,56 @@ pub fn enclosure(
             .build
             .as_ref()
             .map_or_else(|| Shown::plain("–"), |build| print::sides(build.inside_cm, units));
-        vec![
-            Shown::plain(need.for_whom.clone()),
-            print::length(need.reference_length_cm, units),
-            Shown::plain(titles(&need.standard)),
-            least,
-            build,
-        ]
-    });
+        let asked = [Shown::plain(titles(&need.standard)), least, build];
+        let length = need.reference_length_cm;
+        // Forms and sexes that a rule does not tell apart share a row.
+        match rows.iter_mut().find(|(_, _, other)| *other == asked) {
+            Some((names, (low, high), _)) => {
+                names.push(need.for_whom.clone());
+                (*low, *high) = (low.min(length), high.max(length));
+            }
+            None => rows.push((vec![need.for_whom.clone()], (length, length), asked)),
+        }
+    }
+    let rows: Vec<Vec<Shown>> = rows
+        .into_iter()
+        .map(|(names, (low, high), [standard, least, build])| {
+            let length =
+                print::shown::<Length>(Some((Some(low), Some(high))), units, Rounding::Nearest);
+            let everyone = names.len() > 2 && names.len() == kinds;
+            let names = if everyone { "every form and sex".to_owned() } else { names.join("; ") };
+            vec![Shown::plain(names), length, standard, least, build]
+        })
+        .collect();
     let mut table = table(
         "Least enclosure for one grown animal, inside: length × width × height",
         &["For", "At a length of", "By", "At least", "Sizes to buy or build"],
-        rows.collect(),
+        rows,
     )?;
-    table.note = Some("Worked out at the top of the adult range. More room is better; a standard is a floor, not a goal.".to_owned());
+    let mut note = "Worked out at the top of the adult range. More room is better; a standard is a floor, not a goal.".to_owned();
+    if let Some(times) = disagreement(&figures.enclosure).filter(|times| *times >= 2.0) {
+        note.push_str(&format!(" The standards disagree: the largest floor is {} times the smallest. Build by the larger.", number(times, 1)));
+    }
+    table.note = Some(note);
     Some(table)
+}
+
+/// At this length, this enclosure: from birth to the top of the adult range.
+pub fn ladder(figures: &SpeciesFigures, measure: &str, units: System) -> Option<Table> {
+    let rows = figures.ladder.iter().map(|rung| {
+        let build = rung.space.build.as_ref();
+        vec![
+            print::length(rung.length_cm, units),
+            print::least(&rung.space.all, units),
+            build.map_or_else(|| Shown::plain("–"), |build| print::sides(build.inside_cm, units)),
+        ]
+    });
+    let head = [measure, "At least", "Sizes to buy or build"];
+    table(
+        "At this length, this enclosure: what satisfies every standard in force",
+        &head,
+        rows.collect(),
+    )
 }
 
 /// What a hygrometer may read at each zone.
@@ -85,13 +129,19 @@ pub fn feeding(species: &Species, figures: &SpeciesFigures, units: System) -> Op
                 |ends| print::shown::<Span>(Some(ends), units, Rounding::Nearest),
             ),
             per_year(row.meals_per_year),
+            energy(row.energy_ratio),
         ]
     });
-    table(
+    let mut table = table(
         "Feeding by stage of life",
-        &["Stage", "Until", "Meal", "How much", "Every", "Meals a year"],
+        &["Stage", "Until", "Meal", "How much", "Every", "Meals a year", "Energy over rest"],
         rows.collect(),
-    )
+    )?;
+    table.note = Some(
+        "A figure of this table that is not listed here with its source is common practice."
+            .to_owned(),
+    );
+    Some(table)
 }
 
 fn until(stage: &Stage, units: System) -> Shown {
@@ -130,6 +180,14 @@ fn per_year(meals: Option<crate::figures::Ends>) -> Shown {
     let Some((Some(fewest), Some(most))) = meals else { return Shown::plain("–") };
     let (fewest, most) = (fewest.round(), most.round());
     Shown::plain(if fewest == most { format!("{fewest}") } else { format!("{fewest}–{most}") })
+}
+
+fn energy(ratio: Option<(f64, f64)>) -> Shown {
+    Shown::plain(
+        ratio.map_or("–".to_owned(), |(low, high)| {
+            format!("{}–{}", number(low, 1), number(high, 1))
+        }),
+    )
 }
 
 /// The length of the day through the year.

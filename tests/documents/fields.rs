@@ -8,14 +8,19 @@ use super::{code_spans, document, section};
 
 /// A file of each kind with a field `qqqqqq` in every table: nobody knows it, and the finding says which ones are known.
 const UNKNOWN_EVERYWHERE: [(&str, Role, &str); 6] = [
-    ("wardsheet.toml", Role::Site, "qqqqqq = 1\ntitle = \"x\"\n[prices]\nqqqqqq = 1\n"),
+    (
+        "wardsheet.toml",
+        Role::Site,
+        "qqqqqq = 1\ntitle = \"x\"\n[prices]\nqqqqqq = 1\n[lights]\nqqqqqq = 1\n\
+         [[disinfectant]]\nname = \"x\"\none_part_in = 1\nbucket = \"1 l\"\nqqqqqq = 1\n",
+    ),
     ("private.toml", Role::Private, "qqqqqq = 1\n[keeper]\nqqqqqq = 1\n"),
     ("sources.toml", Role::Bibliography, "[x]\ntitle = \"x\"\nissuer = \"x\"\nqqqqqq = 1\n"),
     (
         "animals/NAME.toml",
         Role::Animal,
         "qqqqqq = 1\nname = \"x\"\nspecies = \"x\"\nenclosure = { qqqqqq = 1 }\nheater = [{ kind = \"mat\", qqqqqq = 1 }]\n\
-         lamp = [{ qqqqqq = 1 }]\nprobe = [{ name = \"x\", qqqqqq = 1 }]\nhide = [{ qqqqqq = 1 }]\nfeeding = { qqqqqq = 1 }\n\
+         lamp = [{ qqqqqq = 1, reading = [{ distance = \"1 cm\", uvi = \"1 UVI\", qqqqqq = 1 }] }]\nprobe = [{ name = \"x\", qqqqqq = 1 }]\nhide = [{ qqqqqq = 1 }]\nfeeding = { qqqqqq = 1 }\n\
          quarantine = { started = 2026-01-01, qqqqqq = 1 }\nhistory = [{ what = \"x\", qqqqqq = 1 }]\nnotes = { qqqqqq = 1 }\n",
     ),
     (
@@ -23,7 +28,7 @@ const UNKNOWN_EVERYWHERE: [(&str, Role, &str); 6] = [
         Role::Species,
         "qqqqqq = 1\nname = \"x\"\nscientific = \"x\"\nkind = \"snake\"\nhabit = \"ground\"\ndiet = \"carnivore\"\n\
          size = { adult = \"1 m\", qqqqqq = 1, forms = { NAME = { qqqqqq = 1 } } }\norigin = { qqqqqq = 1 }\n\
-         growth = { qqqqqq = 1 }\nlife = { qqqqqq = 1 }\ntemperature = { qqqqqq = 1 }\nhumidity = { qqqqqq = 1 }\n\
+         energy = { qqqqqq = 1 }\ngrowth = { qqqqqq = 1 }\nlife = { qqqqqq = 1 }\ntemperature = { qqqqqq = 1 }\nhumidity = { qqqqqq = 1 }\n\
          light = { qqqqqq = 1 }\nenclosure = { STANDARD = { row = \"x\", qqqqqq = 1 } }\nfittings = { qqqqqq = 1 }\n\
          feeding = [{ stage = \"x\", qqqqqq = 1 }]\nfasting = { qqqqqq = 1 }\nhandling = { qqqqqq = 1 }\n\
          sign = [{ sign = \"x\", urgency = \"now\", qqqqqq = 1 }]\n\

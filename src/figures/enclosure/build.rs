@@ -7,6 +7,8 @@ use crate::model::standard::Measure;
 const STEP_CM: f64 = 10.0;
 /// Keeps a side that is a whole step but for the last bit from being rounded up to the next.
 const GUARD: f64 = 1e-9;
+/// How many times as long as wide a floor may be that was only lengthened; common practice, no source.
+const SLIMMEST: f64 = 2.5;
 /// Depth of water taken where a volume is asked for and no depth; common practice, no source.
 const ASSUMED_DEPTH_CM: f64 = 40.0;
 /// Room above the water to bask, and to keep the animal from climbing out; common practice, no source.
@@ -55,10 +57,19 @@ pub fn build_cm(minimum: &Minimum) -> Option<Build> {
         let width_cm = (floor_m2 * 10_000.0 / 2.0).sqrt();
         [width_cm * 2.0, width_cm]
     });
-    // Where one standard gives sides and another a larger floor, both sides grow alike: a long thin box serves nobody.
-    let short_of = (floor_m2 * 10_000.0 / (length * width)).max(1.0).sqrt();
-    let width = up((width * short_of).max(minimum.least_side_cm.unwrap_or(0.0)));
-    let length = up((length * short_of).max(floor_m2 * 10_000.0 / width)).max(width);
+    let least_side = minimum.least_side_cm.unwrap_or(0.0);
+    let stretched = |length: f64, width: f64| {
+        let width = up(width.max(least_side));
+        [up(length.max(floor_m2 * 10_000.0 / width)).max(width), width]
+    };
+    // Where one standard gives sides and another a larger floor, the length grows; but a long thin box serves nobody, and
+    // past a point both sides grow alike.
+    let [mut long, mut wide] = stretched(length, width);
+    if long > SLIMMEST * wide && long > up(length) {
+        let times = (floor_m2 * 10_000.0 / (length * width)).max(1.0).sqrt();
+        [long, wide] = stretched(length * times, width * times);
+    }
+    let (length, width) = (long, wide);
 
     let mut height = match (minimum.height_cm(), depth_cm) {
         (Some(height_cm), depth_cm) => height_cm.max(depth_cm.unwrap_or(0.0)),

@@ -1,7 +1,7 @@
 //! An enclosure that an animal will outgrow with little more growth.
 
-use crate::figures::animal::inside_cm;
 use crate::figures::enclosure::{Fit, fits};
+use crate::figures::lifetime::inside_cm;
 use crate::figures::space::{in_force, need, satisfied};
 use crate::finding::{Code, Finding, Severity, Subject};
 use crate::proof::{Evidence, Rule};

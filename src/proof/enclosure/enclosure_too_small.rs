@@ -1,7 +1,7 @@
 //! An enclosure smaller than a standard in force asks for.
 
-use crate::figures::animal::inside_cm;
 use crate::figures::enclosure::{Fit, fits};
+use crate::figures::lifetime::inside_cm;
 use crate::finding::{Code, Finding, Severity, Subject};
 use crate::model::word::Status;
 use crate::proof::{Evidence, Rule};

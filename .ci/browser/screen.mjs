@@ -1,0 +1,62 @@
+// Pages on a narrow screen: nothing scrolls sideways, nothing is cut off, nothing is asked of a network, nothing goes wrong.
+// node screen.mjs OUTPUT-FOLDER PICTURES-FOLDER
+import { mkdirSync } from "node:fs";
+import { conclude, pages, withBrowser } from "./browser.mjs";
+
+const NARROW = 360;
+const [, , output, pictures] = process.argv;
+mkdirSync(pictures, { recursive: true });
+const faults = [];
+const all = pages(output);
+const shown = new Set();
+
+await withBrowser({ viewport: { width: NARROW, height: 740 } }, async (browser) => {
+  const page = await browser.newPage();
+  let path = "";
+  page.on("console", (message) => message.type() === "error" && faults.push(`${path}: console: ${message.text()}`));
+  page.on("pageerror", (error) => faults.push(`${path}: ${error.message}`));
+  page.on("requestfailed", (request) => faults.push(`${path}: cannot load ${request.url()}`));
+  page.on("request", (request) => {
+    if (!/^(file|data):/.test(request.url())) faults.push(`${path}: asks for ${request.url()}`);
+  });
+  for (const one of all) {
+    path = one.path;
+    await page.setViewportSize({ width: NARROW, height: 740 });
+    await page.goto(one.address, { waitUntil: "load" });
+    faults.push(...(await page.evaluate(measure)).map((fault) => `${path}: ${fault}`));
+    if (!shown.has(one.kind)) {
+      shown.add(one.kind);
+      await page.screenshot({ path: `${pictures}/${one.kind}-narrow.png`, fullPage: true });
+      await page.setViewportSize({ width: 1280, height: 900 });
+      await page.screenshot({ path: `${pictures}/${one.kind}-wide.png`, fullPage: true });
+    }
+  }
+});
+if (all.length < 50) faults.push(`only ${all.length} pages were found in ${output}`);
+conclude(`${all.length} pages of ${shown.size} kinds (${[...shown].join(", ")}) at ${NARROW} px`, faults);
+
+// Runs in the page.
+function measure() {
+  const faults = [];
+  const named = (element) => {
+    const name = element.id ? `#${element.id}` : String(element.className || "").replace(/^(?=.)/, ".");
+    return `<${element.localName}${name}> "${element.textContent.trim().slice(0, 30)}"`;
+  };
+  const root = document.documentElement;
+  if (root.scrollWidth > root.clientWidth) {
+    const wide = [...document.body.querySelectorAll("*")].filter((e) => e.getBoundingClientRect().right > root.clientWidth + 1);
+    // What stands inside a box that scrolls by itself is not what widens the page.
+    const boxed = (e) => e && e !== root && (/(auto|scroll)/.test(getComputedStyle(e).overflowX) || boxed(e.parentElement));
+    const first = wide.find((e) => !boxed(e));
+    faults.push(`scrolls sideways, ${root.scrollWidth} px wide: ${first ? named(first) : "?"}`);
+  }
+  for (const element of document.body.querySelectorAll("*")) {
+    const style = getComputedStyle(element);
+    const hides = /(hidden|clip)/.test(style.overflowX) || /(hidden|clip)/.test(style.overflowY);
+    const box = element.getBoundingClientRect();
+    const forReadersOnly = box.width <= 1 || box.height <= 1;
+    const cut = element.scrollWidth > element.clientWidth + 1 || element.scrollHeight > element.clientHeight + 1;
+    if (hides && cut && !forReadersOnly && element.clientWidth > 0) faults.push(`cuts off ${named(element)}`);
+  }
+  return faults;
+}

@@ -1,0 +1,36 @@
+//! The order of the species: by group, then by common name.
+
+use crate::model::word::Kind;
+use crate::model::{Model, Species};
+
+use super::blocks::Link;
+
+/// The kinds in the order in which people look for them, each with the heading of its group.
+pub const GROUPS: [(Kind, &str); 7] = [
+    (Kind::Snake, "Snakes"),
+    (Kind::Lizard, "Lizards"),
+    (Kind::Tortoise, "Tortoises"),
+    (Kind::Turtle, "Turtles"),
+    (Kind::Frog, "Frogs"),
+    (Kind::Salamander, "Salamanders"),
+    (Kind::Invertebrate, "Invertebrates"),
+];
+
+/// Every species in the order of the index: by group, then by common name.
+pub fn in_order(model: &Model) -> Vec<(&String, &Species)> {
+    let group = |species: &Species| GROUPS.iter().position(|(kind, _)| *kind == species.kind);
+    let mut all: Vec<_> = model.species.iter().collect();
+    all.sort_by(|(_, a), (_, b)| group(a).cmp(&group(b)).then_with(|| a.name.cmp(&b.name)));
+    all
+}
+
+/// The species before and after one.
+pub(super) fn neighbours(model: &Model, key: &str) -> (Option<Link>, Option<Link>) {
+    let all = in_order(model);
+    let place = all.iter().position(|(name, _)| *name == key);
+    let link = |place: Option<usize>| {
+        let (key, species) = all.get(place?)?;
+        Some(Link { text: species.name.clone(), href: super::care_path(key) })
+    };
+    (link(place.and_then(|place| place.checked_sub(1))), link(place.map(|place| place + 1)))
+}

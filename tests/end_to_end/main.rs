@@ -1,0 +1,14 @@
+//! What the compiler must do, seen from outside: the program is run on copies of the example site, and its files are read.
+
+#![expect(
+    clippy::disallowed_methods,
+    reason = "these tests lay out sites on the disk and read what is written"
+)]
+
+mod figures;
+mod html;
+mod keeping;
+mod links;
+mod privacy;
+mod same_bytes;
+mod site;
