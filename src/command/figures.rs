@@ -6,7 +6,7 @@ use serde_json::Value;
 use crate::figures::document::document;
 use crate::figures::working::Working;
 use crate::figures::{AnimalFigures, SpeciesFigures};
-use crate::finding::{self, did_you_mean};
+use crate::finding::{self, Finding, Severity, Subject, did_you_mean};
 
 use super::open::open;
 use super::{Ended, Failure, Outcome, Outside, Whereabouts};
@@ -41,9 +41,13 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
             return Err(Failure::Said(format!("there is no species or animal `{name}`; {near}")));
         }
     }
-    if finding::stops(&opened.checked.findings) {
-        opened.tell(&opened.checked.findings, outside)?;
-        return Ok(Outcome::Stopped);
+    // An unsafe set-up has figures like any other, and they are what its keeper needs; what cannot be read has none.
+    let findings = &opened.checked.findings;
+    if finding::stops(findings) {
+        opened.tell(findings, outside)?;
+        if findings.iter().any(is_meaningless) {
+            return Ok(Outcome::Stopped);
+        }
     }
     let document = document(figures, &arguments.names);
     if arguments.format == Form::Json {
@@ -74,6 +78,13 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
     }
     write!(outside.out, "{text}")?;
     Ok(Outcome::Done)
+}
+
+/// Whether a finding leaves the figures without a meaning: a file, a field or a name that cannot be read.
+fn is_meaningless(finding: &Finding) -> bool {
+    let of_reading =
+        matches!(finding.code.subject, Subject::Files | Subject::Writing | Subject::Names);
+    of_reading && finding.severity == Severity::Error
 }
 
 fn worked(name: &str, working: &Working) -> String {

@@ -13,6 +13,7 @@ use super::gradient;
 use super::growth::{self, GrowthFigures};
 use super::heat::{self, HeatFigures};
 use super::humidity::{self, HumidityFigures};
+use super::lamp::{self, LampDistance};
 use super::lifetime::{self, Outgrown};
 use super::moisture::{MoistureFigures, condenses_below_c, moisture};
 use super::space::Space;
@@ -54,6 +55,8 @@ pub struct AnimalFigures {
     pub energy: Option<((f64, f64), Working)>,
     /// What it costs in a year.
     pub cost: Option<RunningCost>,
+    /// Where its lamps give the species' ultraviolet band, or why that cannot be told.
+    pub lamps: Vec<Result<LampDistance, String>>,
     /// Weight, fast, lights, hide and years.
     pub upkeep: Upkeep,
     /// The end of its quarantine.
@@ -122,6 +125,10 @@ pub fn animal(model: &Model, animal: &Animal, species: &Species, as_of: Date) ->
     let grown_cm = growth.adult.map(|adult| adult.estimate_cm);
     let now = (body.length_cm, body.mass_g);
     let upkeep = upkeep::upkeep(animal, species, &model.site, now, grown_cm, as_of, &mut why);
+    let band = super::light::light(species, as_of, &mut Why::new()).uvi;
+    let measured =
+        housing.iter().flat_map(|housing| &housing.lamps).filter(|lamp| !lamp.readings.is_empty());
+    let lamps = measured.map(|lamp| lamp::distance(lamp, band)).collect();
     let quarantine_until = quarantine_until(animal, as_of);
     if quarantine_until.is_none() {
         absent(&mut why, "quarantine.until", "it is not in quarantine");
@@ -143,6 +150,7 @@ pub fn animal(model: &Model, animal: &Animal, species: &Species, as_of: Date) ->
         feeding,
         energy,
         cost,
+        lamps,
         upkeep,
         quarantine_until,
         animals: space.animals,
@@ -237,22 +245,27 @@ fn span(zones: &[ZoneReading]) -> Option<f64> {
     (days.len() >= 2).then_some(warmest - coolest)
 }
 
-/// The ceiling holds at the coolest probe by day; without probes the species' own zones stand in.
+/// The ceiling holds at the coolest probe by day, and never at a place warmer than the species' cool side: an enclosure whose
+/// only probe stands at the warm end has a cool end all the same. Without probes the species' own zones stand in.
 fn own_humidity(species: &Species, zones: &[ZoneReading], why: &mut Why) -> HumidityFigures {
     let places: Vec<(String, f64)> =
         zones.iter().filter_map(|zone| Some((zone.zone.clone(), zone.day_c?))).collect();
+    let gradient = gradient::gradient(&species.temperature, &mut Why::new());
     if places.is_empty() {
-        let gradient = gradient::gradient(&species.temperature, &mut Why::new());
         return humidity::of_species(&species.humidity, &gradient, why);
     }
+    let cool_top_c = gradient.cool_c.and_then(|(low, high)| high.or(low));
     let coolest = places.iter().map(|(_, temperature_c)| *temperature_c).fold(f64::MAX, f64::min);
-    let ceiling = species
-        .humidity
-        .ceiling
-        .as_ref()
-        .and_then(|cited| cited.value.high().or(cited.value.low()));
-    let figures =
-        humidity::ceiling_at(ceiling.map(|ceiling| ceiling.percent()), Some(coolest), &places, why);
+    let holds_at_c = cool_top_c.map_or(coolest, |cool_top_c| cool_top_c.min(coolest));
+    let ceiling = species.humidity.ceiling.as_ref();
+    let ceiling = ceiling.and_then(|cited| cited.value.high().or(cited.value.low()));
+    let ceiling = ceiling.map(|ceiling| ceiling.percent());
+    let mut figures = humidity::ceiling_at(ceiling, Some(holds_at_c), &places, why);
+    if holds_at_c < coolest
+        && let Some(working) = &mut figures.working
+    {
+        working.assume("No probe stands as cool as the species' cool side; the ceiling is held at the top of that.");
+    }
     let range_percent =
         species.humidity.range.as_ref().map(|cited| super::working::ends(&cited.value));
     HumidityFigures { range_percent, ..figures }
@@ -277,6 +290,7 @@ impl AnimalFigures {
         let moisture = self.moisture.iter().map(|moisture| &moisture.working);
         let energy = self.energy.iter().map(|(_, working)| working);
         let cost = self.cost.iter().map(|cost| &cost.working);
+        let lamps = self.lamps.iter().flatten().map(|lamp| &lamp.working);
         always
             .into_iter()
             .chain(&self.humidity.working)
@@ -284,6 +298,7 @@ impl AnimalFigures {
             .chain(moisture)
             .chain(energy)
             .chain(cost)
+            .chain(lamps)
             .collect()
     }
 }

@@ -210,6 +210,7 @@ fn animal(of: &AnimalFigures) -> Value {
         "light": {
             "on": of.upkeep.lights_h.map(|(on, _)| clock(on)),
             "off": of.upkeep.lights_h.map(|(_, off)| clock(off)),
+            "uv_distance_cm": of.lamps.iter().flatten().map(|lamp| list(&[lamp.nearest_cm, lamp.farthest_cm])).collect::<Vec<_>>(),
         },
         "commitment": {
             "until": of.upkeep.until.map(|(first, last)| json!([first, last])),

@@ -17,6 +17,7 @@ pub mod growth;
 pub mod heat;
 pub mod humidity;
 pub mod instruments;
+pub mod lamp;
 pub mod lifetime;
 pub mod light;
 pub mod moisture;

@@ -55,6 +55,27 @@ pub(super) fn upkeep(
             .facts
             .push(Fact::plain("Lights", format!("on at {}, off at {}", clock(on), clock(off))));
     }
+    for lamp in &own.lamps {
+        let (label, text) = match lamp {
+            Ok(lamp) => {
+                let (near, far) =
+                    (print::length(lamp.nearest_cm, units), print::length(lamp.farthest_cm, units));
+                let sure = lamp.nearest_interval_cm.map(|(low, high)| {
+                    format!(
+                        "; the nearer end may lie between {} and {} cm",
+                        number(low, 0),
+                        number(high, 0)
+                    )
+                });
+                (
+                    format!("{}, for the species' ultraviolet band", lamp.lamp),
+                    format!("{near} to {far} above its back{}", sure.unwrap_or_default()),
+                )
+            }
+            Err(why) => ("Distance of a lamp".to_owned(), format!("not worked out: {why}")),
+        };
+        chapter.facts.push(Fact::plain(label, text));
+    }
     if let Some(cost) = &own.cost {
         let (low, high) = cost.per_year;
         chapter.facts.push(Fact::plain(

@@ -2,6 +2,7 @@
 
 use crate::finding::{Code, Finding, Severity, Subject};
 use crate::proof::{Evidence, Rule};
+use crate::source::{Layer, Role};
 
 static CODE: Code = Code {
     name: "no-standard-covers",
@@ -18,6 +19,20 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     for (name, species) in &evidence.model.species {
         let Some(figures) = evidence.figures.species.get(name) else { continue };
         if figures.enclosure.iter().any(|need| need.least.is_ok()) {
+            continue;
+        }
+        // The library is not this site's to mend: its gaps are told where an animal lives with them.
+        let own = evidence
+            .sources
+            .named(Role::Species, name)
+            .is_some_and(|file| file.layer == Layer::Own);
+        if !own
+            && !evidence
+                .model
+                .animals
+                .values()
+                .any(|animal| animal.is_kept() && animal.species.name == *name)
+        {
             continue;
         }
         let reasons = figures.enclosure.iter().filter_map(|need| {
