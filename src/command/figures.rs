@@ -69,6 +69,14 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
             text.push('\n');
         }
     }
+    if let Some(store) = document.get("store").filter(|_| arguments.names.is_empty()) {
+        let mut lines = Vec::new();
+        flatten("", store, &mut lines);
+        let width = lines.iter().map(|(key, _)| key.len()).max().unwrap_or(0);
+        text.push_str("store\n");
+        lines.iter().for_each(|(key, value)| text.push_str(&format!("  {key:width$}  {value}\n")));
+        text.push('\n');
+    }
     for name in &arguments.names {
         let species = figures.species.get(name).map(SpeciesFigures::workings);
         let animal = figures.animals.get(name).map(AnimalFigures::workings);

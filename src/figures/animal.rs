@@ -113,7 +113,7 @@ pub fn animal(model: &Model, animal: &Animal, species: &Species, as_of: Date) ->
         heat.why.iter().for_each(|(name, reason)| absent(&mut why, name, reason));
     }
     let moisture = housed(housing, |housing| moisture(housing, species), "moisture", &mut why);
-    let feeding = feeding::of_animal(animal, species, &body, as_of, &mut why);
+    let feeding = feeding::of_animal(animal, species, &model.site, &body, as_of, &mut why);
     let energy = match feeding::energy_of_animal(species, &feeding, &body) {
         Ok(energy) => Some(energy),
         Err(reason) => {
@@ -268,7 +268,11 @@ fn own_humidity(species: &Species, zones: &[ZoneReading], why: &mut Why) -> Humi
     }
     let range_percent =
         species.humidity.range.as_ref().map(|cited| super::working::ends(&cited.value));
-    HumidityFigures { range_percent, ..figures }
+    let nights: Vec<(String, f64)> =
+        zones.iter().filter_map(|zone| Some((zone.zone.clone(), zone.night_c?))).collect();
+    let coolest_night = nights.iter().map(|(_, night_c)| *night_c).reduce(f64::min);
+    let night = humidity::ceiling_at(ceiling, coolest_night, &nights, &mut Why::new());
+    HumidityFigures { range_percent, night_readings: night.readings, ..figures }
 }
 
 /// A quarantine ends when its least time has passed since it began, since the last illness and since the last newcomer.

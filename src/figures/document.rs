@@ -7,7 +7,7 @@ use super::animal::{AnimalFigures, ZoneReading};
 use super::enclosure::Minimum;
 use super::growth::GrowthFigures;
 use super::heat::HeatFigures;
-use super::humidity::HumidityFigures;
+use super::humidity::{HumidityFigures, Reading};
 use super::space::Space;
 use super::species::SpeciesFigures;
 use super::store::StoreFigures;
@@ -135,23 +135,23 @@ fn species(of: &SpeciesFigures) -> Value {
     })
 }
 
-fn humidity(of: &HumidityFigures) -> Value {
-    let readings: Vec<Value> = of
-        .readings
-        .iter()
-        .map(|reading| {
-            json!({
-                "zone": reading.zone,
-                "temperature_c": number(reading.temperature_c),
-                "at_most_percent": number(reading.at_most_percent),
-            })
+fn readings(readings: &[Reading]) -> Vec<Value> {
+    let reading = |reading: &Reading| {
+        json!({
+            "zone": reading.zone,
+            "temperature_c": number(reading.temperature_c),
+            "at_most_percent": number(reading.at_most_percent),
         })
-        .collect();
+    };
+    readings.iter().map(reading).collect()
+}
+
+fn humidity(of: &HumidityFigures) -> Value {
     json!({
         "range_percent": range(of.range_percent),
         "ceiling_percent": maybe(of.ceiling_percent),
         "dew_point_c": maybe(of.dew_point_c),
-        "readings": readings,
+        "readings": readings(&of.readings),
     })
 }
 
@@ -197,6 +197,7 @@ fn animal(of: &AnimalFigures) -> Value {
             "next_due": date(of.feeding.next_due),
             "due_until": date(of.feeding.due_until),
             "meal": of.feeding.meal,
+            "prey_class": of.feeding.prey_class,
             "mass_g": range(of.feeding.mass_g),
             "energy_ratio": pair(of.energy.as_ref().map(|(ratio, _)| *ratio)),
         },
@@ -206,6 +207,10 @@ fn animal(of: &AnimalFigures) -> Value {
         } },
         "fast": { "days": of.upkeep.fast_days, "limit_days": maybe(of.upkeep.fast_limit_days) },
         "hide": { "footprint_cm": { "now": maybe(of.upkeep.coil_cm[0]), "adult": maybe(of.upkeep.coil_cm[1]) } },
+        "furniture": { "branch_load_kg": {
+            "now": maybe(of.upkeep.branch_kg[0]),
+            "adult": maybe(of.upkeep.branch_kg[1]),
+        } },
         "quarantine": { "until": date(of.quarantine_until) },
         "light": {
             "on": of.upkeep.lights_h.map(|(on, _)| clock(on)),
@@ -281,7 +286,10 @@ fn zones(of: &AnimalFigures) -> Vec<Value> {
 
 fn own_humidity(of: &AnimalFigures) -> Value {
     let mut entry = humidity(&of.humidity);
-    extend(&mut entry, json!({ "condenses_below_c": maybe(of.condenses_below_c) }));
+    extend(
+        &mut entry,
+        json!({ "condenses_below_c": maybe(of.condenses_below_c), "night_readings": readings(&of.humidity.night_readings) }),
+    );
     entry
 }
 

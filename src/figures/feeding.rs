@@ -3,10 +3,11 @@
 use jiff::civil::Date;
 
 use crate::model::species::Stage;
-use crate::model::{Animal, Species};
+use crate::model::{Animal, Site, Species};
 
 use super::calendar::{days_after, days_between};
 use super::energy;
+use super::prey;
 use super::working::{Ends, Why, Working, both, ends, number};
 
 /// How a stage of life is fed.
@@ -163,6 +164,8 @@ pub struct AnimalFeeding {
     pub meal: Option<String>,
     /// The mass of a meal, g.
     pub mass_g: Option<Ends>,
+    /// The class of prey that the mass belongs to on the site's ladder.
+    pub prey_class: Option<String>,
     /// From meal to meal, days.
     pub interval_days: Option<Ends>,
     /// The day it last ate.
@@ -233,6 +236,7 @@ pub fn stage_of(species: &Species, body: &Body) -> Option<(usize, Option<&'stati
 pub fn of_animal(
     animal: &Animal,
     species: &Species,
+    site: &Site,
     body: &Body,
     as_of: Date,
     why: &mut Why,
@@ -273,6 +277,7 @@ pub fn of_animal(
             "no mass, and no share with a weight, is given for a meal".to_owned(),
         );
     }
+    let meal = practice.and_then(|practice| practice.meal.clone()).or(stage.meal.clone());
     let last_offered = animal.meals().map(|(date, ..)| date).filter(|date| *date <= as_of).max();
     let last_eaten = animal.last_eaten().filter(|date| *date <= as_of);
     let due = |days: Option<f64>| days_after(last_offered?, days?);
@@ -292,7 +297,11 @@ pub fn of_animal(
     AnimalFeeding {
         stage: Some(place),
         stage_name: Some(stage.name.clone()),
-        meal: practice.and_then(|practice| practice.meal.clone()).or(stage.meal.clone()),
+        prey_class: meal.as_deref().zip(mass_g).and_then(|(meal, (low, high))| {
+            let middle_g = (low.or(high)? + high.or(low)?) / 2.0;
+            prey::class(site, meal, middle_g)
+        }),
+        meal,
         mass_g,
         interval_days,
         last_eaten,

@@ -34,6 +34,8 @@ pub struct HeatFigures {
     pub all_off_above_room_c: Option<f64>,
     /// What a second layer of insulation on every wall but the front would save, W at the usual temperature.
     pub insulated_typical_w: Option<f64>,
+    /// What half the air exchange would leave of the loss, W at the usual temperature.
+    pub half_air_typical_w: f64,
     /// The mean temperature inside that is asked for, °C.
     pub inside_c: f64,
     /// The loss by part, per kelvin.
@@ -208,6 +210,8 @@ pub fn heat(housing: &Housing, species: &Species, site: &Site) -> Result<HeatFig
         hours_without_power: None,
         all_off_above_room_c: None,
         insulated_typical_w: insulated_w(&known, &faces),
+        half_air_typical_w: typical_w
+            - loss.air_w_per_k / 2.0 * (known.inside_c - known.usual_c).max(0.0),
         inside_c: known.inside_c,
         working: working(&known, &loss, typical_w, installed_w),
         loss,

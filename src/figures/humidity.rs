@@ -20,6 +20,8 @@ pub struct HumidityFigures {
     pub dew_point_c: Option<f64>,
     /// The ceiling at each zone or probe.
     pub readings: Vec<Reading>,
+    /// The ceiling at each probe by night, where its temperature by night is known.
+    pub night_readings: Vec<Reading>,
     /// How they were worked out.
     pub working: Option<Working>,
 }
@@ -116,6 +118,7 @@ pub fn ceiling_at(
         ceiling_percent: Some(ceiling),
         dew_point_c: Some(dew),
         readings,
+        night_readings: Vec::new(),
         working: Some(working),
     }
 }

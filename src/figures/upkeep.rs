@@ -23,6 +23,8 @@ pub struct Upkeep {
     pub lights_h: Option<(f64, f64)>,
     /// The width of the coiled animal now and when grown, cm.
     pub coil_cm: [Option<f64>; 2],
+    /// What a branch must bear now and when grown, kg: three times the animal's mass.
+    pub branch_kg: [Option<f64>; 2],
     /// The calendar years in which its life may end, first and last.
     pub until: Option<(Option<i16>, Option<i16>)>,
 }
@@ -55,6 +57,7 @@ pub fn upkeep(
             .map(|span| span.days()),
         lights_h: lights(animal, species, site, as_of, why),
         coil_cm: coils(species, now, grown_cm, why),
+        branch_kg: branches(now, grown_cm),
         until: until(animal, species, as_of, why),
     }
 }
@@ -139,6 +142,21 @@ fn coils(
         coil_width_cm(grown_cm, grown_mass_g(length_cm, mass_g, grown_cm).ok()?).ok()
     });
     [coil_width_cm(length_cm, mass_g).ok(), grown]
+}
+
+/// How many times its own mass a branch must bear when an animal drops onto it; common practice, no source.
+const BRANCH_TIMES: f64 = 3.0;
+
+/// A branch bears three times the animal: as it is, and grown in its present proportions.
+fn branches(
+    (length_cm, mass_g): (Option<f64>, Option<f64>),
+    grown_cm: Option<f64>,
+) -> [Option<f64>; 2] {
+    let bear = |mass_g: f64| BRANCH_TIMES * mass_g / 1000.0;
+    let grown = length_cm.zip(mass_g).zip(grown_cm).and_then(|((length_cm, mass_g), grown_cm)| {
+        grown_mass_g(length_cm, mass_g, grown_cm.max(length_cm)).ok()
+    });
+    [mass_g.map(bear), grown.map(bear)]
 }
 
 /// The years in which its life may end: from its hatch date, or, where that is not known, at most a whole life from now.

@@ -122,6 +122,13 @@ fn heating(heat: &HeatFigures, units: System) -> Vec<Fact> {
             format!("would save about {} % of that", number(saved, 0)),
         ));
     }
+    if heat.typical_w - heat.half_air_typical_w > 1.0 {
+        let saved = 100.0 * (heat.typical_w - heat.half_air_typical_w) / heat.typical_w;
+        facts.push(Fact::plain(
+            "Half the air exchange",
+            format!("would save about {} %, if the humidity allows it", number(saved, 0)),
+        ));
+    }
     let power_cut = heat.hours_without_power.map(|hours| {
         let early = hours * (1.0 - STORE_UNCERTAINTY) / (1.0 + UNCERTAINTY);
         format!(
