@@ -238,7 +238,7 @@ pub struct Rung {
 }
 
 /// How many lengths are worked out between birth and the top of the adult range.
-const RUNGS: u32 = 6;
+const RUNGS: u32 = 5;
 
 /// Works out what a species needs at lengths from birth to the top of its adult range, for one animal.
 ///

@@ -62,11 +62,14 @@ pub fn store(
             continue;
         }
         let meals = (f64::from(left) / days).floor() as u32 + 1;
-        let count = animal
-            .feeding
-            .as_ref()
-            .and_then(|practice| practice.count)
-            .map_or(1, |((_, high), _)| high);
+        let practised =
+            animal.feeding.as_ref().and_then(|practice| practice.count).map(|(count, _)| count);
+        let species = model.species.get(&animal.species.name);
+        let stage = feeding.stage.and_then(|stage| species?.feeding.get(stage)?.count.as_ref());
+        // Weighed prey comes one to a meal; of greens and powders there are no pieces.
+        let one = feeding.mass_g.map(|_| (1, 1));
+        let count =
+            practised.or(stage.map(|count| count.value)).or(one).map_or(0, |(_, high)| high);
         let mass_g = feeding.mass_g.and_then(|(low, high)| high.or(low)).unwrap_or(0.0);
         let entry = food.entry(meal.clone()).or_default();
         entry.meals += meals;

@@ -12,8 +12,12 @@ use super::blocks::{Chapter, Fact, Shown, Table};
 use super::frame::long_date;
 use super::{print, upkeep};
 
-/// How many lines of a record a sheet has room for.
-const LINES: usize = 10;
+/// How many meals a handover tells of.
+const MEALS: usize = 10;
+/// How many lengths and weights it has room for.
+const MEASUREMENTS: usize = 8;
+/// How many sheds.
+const SHEDS: usize = 3;
 
 fn known(text: &Option<String>) -> Shown {
     text.clone().map_or_else(Shown::missing, Shown::plain)
@@ -83,7 +87,7 @@ pub(super) fn measurements(
     chapter.tables.extend(table(
         "The last measurements",
         &["Day", "What", "Measured"],
-        rows.take(LINES).collect(),
+        rows.take(MEASUREMENTS).collect(),
     ));
     if chapter.tables.is_empty() {
         chapter.facts.push(Fact::plain("Lengths and weights", Shown::missing()));
@@ -97,7 +101,7 @@ pub(super) fn feeding_record(animal: &Animal, model: &Model, as_of: Date) -> Cha
     let units = model.site.units;
     let mut chapter = Chapter::new("feeding-record", "Feeding record");
     let offered: Vec<_> =
-        animal.meals().rev().filter(|(date, ..)| *date <= as_of).take(LINES).collect();
+        animal.meals().rev().filter(|(date, ..)| *date <= as_of).take(MEALS).collect();
     let count = |wanted| offered.iter().filter(|(.., outcome)| *outcome == wanted).count();
     if offered.is_empty() {
         chapter.facts.push(Fact::plain("Meals", Shown::missing()));
@@ -158,7 +162,7 @@ pub(super) fn sheds(animal: &Animal, as_of: Date) -> Chapter {
     chapter.tables.extend(table(
         "The last sheds",
         &["Day", "How", "Remark"],
-        rows.take(4).collect(),
+        rows.take(SHEDS).collect(),
     ));
     if chapter.tables.is_empty() {
         chapter.facts.push(Fact::plain("Last shed", Shown::missing()));

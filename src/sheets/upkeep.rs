@@ -115,20 +115,7 @@ fn heating(heat: &HeatFigures, units: System) -> Vec<Fact> {
         "Electricity for heat in a month",
         format!("about {} kWh{cost}", number(heat.kwh_per_month, 0)),
     ));
-    if let Some(better) = heat.insulated_typical_w.filter(|better| heat.typical_w - better > 1.0) {
-        let saved = 100.0 * (heat.typical_w - better) / heat.typical_w;
-        facts.push(Fact::plain(
-            "2 cm of foam outside every wall but the front",
-            format!("would save about {} % of that", number(saved, 0)),
-        ));
-    }
-    if heat.typical_w - heat.half_air_typical_w > 1.0 {
-        let saved = 100.0 * (heat.typical_w - heat.half_air_typical_w) / heat.typical_w;
-        facts.push(Fact::plain(
-            "Half the air exchange",
-            format!("would save about {} %, if the humidity allows it", number(saved, 0)),
-        ));
-    }
+    facts.extend(savings(heat));
     let power_cut = heat.hours_without_power.map(|hours| {
         let early = hours * (1.0 - STORE_UNCERTAINTY) / (1.0 + UNCERTAINTY);
         format!(
@@ -152,6 +139,21 @@ fn heating(heat: &HeatFigures, units: System) -> Vec<Fact> {
     let share = number(UNCERTAINTY * 100.0, 0);
     facts.push(Fact::plain("How sure", format!("a steady estimate that may be off by {share} % either way; wiring is an electrician's work")));
     facts
+}
+
+/// What better walls and less air would save, where it is worth a word.
+fn savings(heat: &HeatFigures) -> Option<Fact> {
+    let saved = |left_w: f64| 100.0 * (heat.typical_w - left_w) / heat.typical_w;
+    let foam = heat.insulated_typical_w.map(saved).filter(|share| *share >= 1.0);
+    let air = Some(saved(heat.half_air_typical_w)).filter(|share| *share >= 1.0);
+    let foam = foam.map(|share| {
+        format!("2 cm of foam on every wall but the front about {} %", number(share, 0))
+    });
+    let air = air.map(|share| {
+        format!("half the air exchange about {} %, if the humidity allows it", number(share, 0))
+    });
+    let all: Vec<String> = [foam, air].into_iter().flatten().collect();
+    (!all.is_empty()).then(|| Fact::plain("Would save of that", all.join("; ")))
 }
 
 fn enough(heat: &HeatFigures) -> &'static str {
