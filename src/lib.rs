@@ -1,7 +1,8 @@
 //! wardsheet compiles care data into care sheets.
 //!
 //! The modules stand in reading order, and data flows down the list: files are read ([`source`]), typed ([`parse`] into
-//! [`model`]), worked out ([`figures`]) and checked ([`proof`]). Two pure things stand under all of them: measured things
+//! [`model`]), worked out ([`figures`]) and checked ([`proof`]). What a file may
+//! hold is told to editors by [`schema`]. Two pure things stand under all of them: measured things
 //! ([`quantity`]) and what is wrong ([`finding`]).
 //!
 //! ```text
@@ -20,6 +21,8 @@ pub mod source;
 pub mod model;
 
 pub mod parse;
+
+pub mod schema;
 
 pub mod figures;
 

@@ -15,6 +15,8 @@ use wardsheet::finding::Code;
 
 #[path = "documents/fields.rs"]
 mod fields;
+#[path = "documents/schemas.rs"]
+mod schemas;
 
 const FINDINGS_FROM: &str = "<!-- findings: made by tests/documents.rs, do not edit by hand -->\n";
 const FINDINGS_TO: &str = "<!-- end of findings -->";

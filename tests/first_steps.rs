@@ -183,6 +183,8 @@ fn a_word_misspelt_on_the_command_line_gets_the_nearest_one() {
         (&["figures", "cornsnake"], "did you mean `corn-snake`?"),
         (&["handover", "Sample"], "did you mean `sample`?"),
         (&["explain", "figure-witout-unit"], "did you mean `figure-without-unit`?"),
+        (&["schema", "specis"], "did you mean `species`?"),
+        (&["proof", "--format", "srif"], "'sarif'"),
     ] {
         let run = wardsheet(&folder, arguments);
         assert_eq!(run.status, 2, "{arguments:?}: {}", run.err);

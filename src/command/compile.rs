@@ -8,6 +8,7 @@ use crate::compile::compile;
 use crate::finding;
 use crate::write::write;
 
+use super::format::Format;
 use super::open::open;
 use super::{Ended, Outcome, Outside, Whereabouts};
 
@@ -21,38 +22,44 @@ pub(super) struct Arguments {
     /// Let warnings stop it too
     #[arg(long, value_name = "WHAT", value_parser = ["warnings"])]
     deny: Option<String>,
+    /// How findings are told
+    #[arg(long, value_enum, default_value_t = Format::Human)]
+    format: Format,
 }
 
 pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
     let opened = open(&arguments.at, outside)?;
-    let findings = &opened.checked.findings;
+    let mut findings = opened.checked.findings.clone();
     let denied = arguments.deny.is_some()
         && findings.iter().any(|finding| finding.severity > finding::Severity::Note);
-    if !findings.is_empty() {
-        opened.tell(findings, outside)?;
+    let mut files = None;
+    if !finding::stops(&findings) && !denied {
+        match compile(&opened.sources, &opened.checked) {
+            Ok(set) => files = Some(set),
+            Err(broken) => {
+                findings.extend(broken);
+                finding::sort(&mut findings);
+            }
+        }
+    }
+    // A document is owed even where there is nothing to tell; people are told nothing then.
+    if arguments.format != Format::Human || !findings.is_empty() {
+        arguments.format.tell(&findings, &opened.sources, outside)?;
     }
     let out = arguments.out.clone().unwrap_or_else(|| opened.folder.join("out"));
-    if finding::stops(findings) || denied {
+    let Some(files) = files else {
         writeln!(outside.err, "nothing was written; {} is as it was", out.display())?;
         return Ok(Outcome::Stopped);
-    }
-    let files = match compile(&opened.sources, &opened.checked) {
-        Ok(files) => files,
-        Err(broken) => {
-            opened.tell(&broken, outside)?;
-            writeln!(outside.err, "nothing was written; {} is as it was", out.display())?;
-            return Ok(Outcome::Stopped);
-        }
     };
     let written = write(&out, &files)?;
-    writeln!(
-        outside.out,
+    let words = format!(
         "{} files: {} new or changed, {} removed\nthe site:           {}\nthe private sheets: {}",
         written.files,
         written.changed,
         written.removed,
         out.join("public").join("index.html").display(),
         out.join("private").display()
-    )?;
+    );
+    arguments.format.say(&words, outside)?;
     Ok(Outcome::Done)
 }

@@ -3,9 +3,11 @@
 mod compile;
 mod explain;
 mod figures;
+mod format;
 mod handover;
 mod open;
 mod proof;
+mod schema;
 mod start;
 
 use std::io::{self, Write};
@@ -64,6 +66,8 @@ enum Verb {
     Handover(handover::Arguments),
     /// What a finding means and how to put it right
     Explain(explain::Arguments),
+    /// A JSON Schema of one kind of file, for editors
+    Schema(schema::Arguments),
 }
 
 /// Which site, and for which day.
@@ -91,6 +95,7 @@ impl Command {
             Verb::Figures(arguments) => figures::run(&arguments, outside),
             Verb::Handover(arguments) => handover::run(&arguments, outside),
             Verb::Explain(arguments) => explain::run(&arguments, outside),
+            Verb::Schema(arguments) => schema::run(&arguments, outside),
         };
         match ended {
             Ok(outcome) => outcome,

@@ -3,10 +3,11 @@
 use std::path::PathBuf;
 
 use crate::compile::{Checked, check};
-use crate::finding::{Finding, draw};
+use crate::finding::Finding;
 use crate::parse;
 use crate::source::{Folder, Role, Sources};
 
+use super::format::Format;
 use super::{Failure, Outside, Whereabouts};
 
 /// A site that has been read and checked.
@@ -35,9 +36,6 @@ impl Opened {
         findings: &[Finding],
         outside: &mut Outside<'_>,
     ) -> Result<(), Failure> {
-        let drawn = draw::draw(findings, outside.colour, &|file| self.sources.shown(file));
-        write!(outside.err, "{drawn}")?;
-        writeln!(outside.err, "{}", draw::count(findings))?;
-        Ok(())
+        Format::Human.tell(findings, &self.sources, outside)
     }
 }

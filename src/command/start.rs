@@ -6,6 +6,7 @@ use clap::Args;
 use include_dir::{Dir, include_dir};
 
 use crate::render::File;
+use crate::schema::FILE_KINDS;
 use crate::write::{FreshError, write_fresh};
 
 use super::{Ended, Failure, Outcome, Outside};
@@ -22,6 +23,11 @@ pub(super) struct Arguments {
 pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
     let mut files = Vec::new();
     gather(&LAYOUT, &mut files);
+    // Editors find a schema by the comment in the first line of a file, and read it from the site's own folder.
+    files.extend(FILE_KINDS.iter().map(|kind| File {
+        path: format!("schemas/{}.json", kind.name),
+        bytes: serde_json::to_vec_pretty(&kind.schema()).unwrap_or_default(),
+    }));
     files.sort_by(|a: &File, b| a.path.cmp(&b.path));
     let dir = outside.here.join(&arguments.dir);
     match write_fresh(&dir, &files) {

@@ -1,12 +1,15 @@
 //! What is wrong or doubtful: a code, a severity, a place, one sentence and what would put it right.
 //!
 //! A finding is plain data. The room that finds a fault turns it into a [`Finding`] there and then;
-//! one file, [`draw`], shows it to people. Which codes exist is known by the rooms that find them.
+//! one file, [`draw`], shows it to people, and [`mod@json`] and [`mod@sarif`] hand it to programs. Which codes exist is known by
+//! the rooms that find them.
 
 pub mod code;
 pub mod draw;
+pub mod json;
 pub mod nearest;
 pub mod place;
+pub mod sarif;
 
 pub use code::{Code, Severity, Subject};
 pub use nearest::did_you_mean;

@@ -12,6 +12,8 @@ pub(crate) const ROWS: &[Row] = &[
     ("quantity", &["quantity"], &["strsim", "proptest"]),
     ("finding", &["finding"], &["strsim"]),
     ("finding/draw.rs", &["finding"], &["annotate_snippets"]),
+    ("finding/json.rs", &["finding"], &["serde_json"]),
+    ("finding/sarif.rs", &["finding"], &["serde_json"]),
     ("source", &["finding", "source"], &[]),
     ("source/library.rs", &["finding", "source"], &["include_dir"]),
     ("source/read.rs", &["finding", "source"], &["toml", "walkdir"]),
@@ -21,6 +23,7 @@ pub(crate) const ROWS: &[Row] = &[
         &["quantity", "finding", "source", "model", "parse"],
         &["csv", "jiff", "pulldown_cmark", "toml"],
     ),
+    ("schema", &["quantity", "finding", "model", "schema"], &["serde_json"]),
     ("figures", &["quantity", "model", "figures"], &["jiff", "libm", "proptest"]),
     (
         "figures/formula",
@@ -47,7 +50,7 @@ pub(crate) const ROWS: &[Row] = &[
     ),
     (
         "command",
-        &["finding", "source", "parse", "figures", "proof", "render", "write", "compile"],
+        &["finding", "source", "parse", "schema", "figures", "proof", "render", "write", "compile"],
         &["clap", "jiff", "include_dir", "serde_json"],
     ),
     ("lib.rs", &[], &[]),

@@ -2,12 +2,13 @@
 
 use std::collections::BTreeSet;
 
+use wardsheet::finding::Finding;
 use wardsheet::source::{Layer, Role, Sources};
 
 use super::{code_spans, document, section};
 
 /// A file of each kind with a field `qqqqqq` in every table: nobody knows it, and the finding says which ones are known.
-const UNKNOWN_EVERYWHERE: [(&str, Role, &str); 6] = [
+pub(super) const UNKNOWN_EVERYWHERE: [(&str, Role, &str); 6] = [
     (
         "wardsheet.toml",
         Role::Site,
@@ -42,12 +43,17 @@ const UNKNOWN_EVERYWHERE: [(&str, Role, &str); 6] = [
     ),
 ];
 
-/// Every field that a kind of file may hold, learnt from the findings themselves.
-fn known_fields(kind: &str, role: Role, text: &str) -> BTreeSet<String> {
+/// What is found in one file.
+pub(super) fn findings_of(kind: &str, role: Role, text: &str) -> Vec<Finding> {
     let name = kind.trim_end_matches(".toml");
     let mut sources = Sources::default();
     sources.add(kind, role, name, Layer::Own, text.to_owned());
-    let (_, findings) = wardsheet::parse::parse(&sources);
+    wardsheet::parse::parse(&sources).1
+}
+
+/// Every field that a kind of file may hold, learnt from the findings themselves.
+fn known_fields(kind: &str, role: Role, text: &str) -> BTreeSet<String> {
+    let findings = findings_of(kind, role, text);
     let mut known = BTreeSet::new();
     for finding in &findings {
         let help = finding.help.as_deref().unwrap_or_default();

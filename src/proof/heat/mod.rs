@@ -3,11 +3,13 @@
 pub(super) mod heat_from_below;
 pub(super) mod heater_at_cool_end;
 pub(super) mod heater_missing;
+pub(super) mod heater_too_small;
 pub(super) mod heater_unguarded;
 pub(super) mod heater_without_power;
 pub(super) mod heater_without_thermostat;
 pub(super) mod lamp_without_thermostat;
 pub(super) mod mat_under_deep_substrate;
+pub(super) mod material_unknown;
 pub(super) mod mercury_vapour_on_thermostat;
 pub(super) mod power_cut_unplanned;
 pub(super) mod probe_out_of_sight;
