@@ -154,7 +154,7 @@ fn example(whole: &Value, schema: &Value, turn: usize) -> toml::Value {
             made.into()
         }
         Some("array") => vec![example(whole, &schema["items"], turn)].into(),
-        Some("boolean") => (turn % 2 == 0).into(),
+        Some("boolean") => turn.is_multiple_of(2).into(),
         _ if schema["format"] == "date" => {
             let date = schema["examples"][0].as_str().expect("an example");
             toml::Value::Datetime(date.parse().expect("a date"))
