@@ -18,6 +18,9 @@ pub(super) struct Arguments {
     /// The folder to write to [default: out, in the site's folder]
     #[arg(long, value_name = "DIR")]
     out: Option<PathBuf>,
+    /// Write no private sheet, and remove those of an earlier compile
+    #[arg(long)]
+    public_only: bool,
     /// Let warnings stop it too
     #[arg(long, value_name = "WHAT", value_parser = ["warnings"])]
     deny: Option<String>,
@@ -36,7 +39,7 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
         writeln!(outside.err, "nothing was written; {} is as it was", out.display())?;
         return Ok(Outcome::Stopped);
     }
-    let files = match compile(&opened.sources, &opened.checked) {
+    let mut files = match compile(&opened.sources, &opened.checked) {
         Ok(files) => files,
         Err(broken) => {
             opened.tell(&broken, outside)?;
@@ -44,15 +47,20 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
             return Ok(Outcome::Stopped);
         }
     };
+    if arguments.public_only {
+        files.retain(|file| file.path.starts_with("public/"));
+    }
     let written = write(&out, &files)?;
     writeln!(
         outside.out,
-        "{} files: {} new or changed, {} removed\nthe site:           {}\nthe private sheets: {}",
+        "{} files: {} new or changed, {} removed\nthe site:           {}",
         written.files,
         written.changed,
         written.removed,
         out.join("public").join("index.html").display(),
-        out.join("private").display()
     )?;
+    if !arguments.public_only {
+        writeln!(outside.out, "the private sheets: {}", out.join("private").display())?;
+    }
     Ok(Outcome::Done)
 }

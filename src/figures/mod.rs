@@ -20,6 +20,7 @@ pub mod instruments;
 pub mod lifetime;
 pub mod light;
 pub mod moisture;
+pub mod plan;
 mod power_cut;
 pub mod prey;
 pub mod quoting;

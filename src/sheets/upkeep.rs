@@ -101,14 +101,7 @@ fn heating(heat: &HeatFigures, units: System) -> Vec<Fact> {
             format!("would save about {} % of that", number(saved, 0)),
         ));
     }
-    let power_cut = heat.hours_without_power.map(|hours| {
-        let early = hours * (1.0 - STORE_UNCERTAINTY) / (1.0 + UNCERTAINTY);
-        format!(
-            "harm may begin after {} hours in the coldest night, {} hours expected",
-            number(early.floor(), 0),
-            number(hours, 0)
-        )
-    });
+    let power_cut = hours_without_power(heat);
     let why_not = heat
         .why
         .iter()
@@ -126,6 +119,22 @@ fn heating(heat: &HeatFigures, units: System) -> Vec<Fact> {
     facts
 }
 
+/// How long it bears a power cut: rounded to the safe side, and as expected.
+fn hours_without_power(heat: &HeatFigures) -> Option<String> {
+    let hours = heat.hours_without_power?;
+    let early = hours * (1.0 - STORE_UNCERTAINTY) / (1.0 + UNCERTAINTY);
+    Some(format!(
+        "harm may begin after {} hours in the coldest night, {} hours expected",
+        number(early.floor(), 0),
+        number(hours, 0)
+    ))
+}
+
+/// The same as a fact of its own.
+pub(super) fn power_cut(own: &AnimalFigures) -> Option<Fact> {
+    Some(Fact::plain("Without power", hours_without_power(own.heat.as_ref()?)?))
+}
+
 fn enough(heat: &HeatFigures) -> &'static str {
     if heat.installed_w >= heat.worst_w {
         "enough for the coldest night"
@@ -137,7 +146,7 @@ fn enough(heat: &HeatFigures) -> &'static str {
 }
 
 /// What each instrument should show: surely right, look again, act now. Rounded to the safe side.
-fn instruments(
+pub(super) fn instruments(
     housing: &Housing,
     own: &AnimalFigures,
     general: &SpeciesFigures,
@@ -212,7 +221,7 @@ fn row<Q: crate::quantity::Quantity>(label: &str, wanted: &Wanted, units: System
 }
 
 /// The zone that a probe's name begins with, °C.
-fn wanted_c(probe: &Probe, general: &SpeciesFigures) -> Option<(f64, f64)> {
+pub(super) fn wanted_c(probe: &Probe, general: &SpeciesFigures) -> Option<(f64, f64)> {
     let gradient = &general.gradient;
     let zone = match probe.name.split_whitespace().next()? {
         "basking" | "hot" => gradient.basking_c,
