@@ -10,9 +10,11 @@ use crate::finding::{self, Finding};
 use crate::model::Model;
 use crate::parse::parse;
 use crate::proof::{Evidence, proof, with_site_severities};
-use crate::render::{File, Look, theme};
+use crate::render::{File, Look, calendar, theme};
+use crate::sheets::record::OpenFinding;
+use crate::sheets::sitter::Stay;
 use crate::sheets::{self, Wanted};
-use crate::source::Sources;
+use crate::source::{Role, Sources};
 
 /// Everything that is known of a site once it has been read and checked.
 #[derive(Debug)]
@@ -65,7 +67,10 @@ pub fn compile(sources: &Sources, checked: &Checked) -> Result<Vec<File>, Vec<Fi
     }
     let look = Look::new(sources)?;
     let set = |wanted: &Wanted| {
-        let sheet = sheets::build(&checked.model, &checked.figures, wanted)?;
+        let mut sheet = sheets::build(&checked.model, &checked.figures, wanted)?;
+        if let (sheets::Sheet::Record(record), Wanted::Record(key)) = (&mut sheet, wanted) {
+            record.findings = open_findings(sources, checked, key);
+        }
         Some(look.set(sources, wanted, &sheet))
     };
     let pages: Vec<Result<File, Finding>> =
@@ -91,6 +96,25 @@ pub fn compile(sources: &Sources, checked: &Checked) -> Result<Vec<File>, Vec<Fi
     Ok(files)
 }
 
+/// What is doubtful in the files of one animal.
+fn open_findings(sources: &Sources, checked: &Checked, animal: &str) -> Vec<OpenFinding> {
+    let files: Vec<_> = [Role::Animal, Role::Log]
+        .into_iter()
+        .filter_map(|role| Some(sources.named(role, animal)?.id))
+        .collect();
+    let here = checked
+        .findings
+        .iter()
+        .filter(|finding| finding.place.is_some_and(|place| files.contains(&place.file)));
+    here.map(|finding| OpenFinding {
+        code: finding.code.name.to_owned(),
+        severity: finding.severity.word().to_owned(),
+        message: finding.message.clone(),
+        help: finding.help.clone(),
+    })
+    .collect()
+}
+
 /// Sets the handover sheet of one animal, addressed to somebody where a name is given.
 ///
 /// # Errors
@@ -106,4 +130,37 @@ pub fn handover(
         .ok_or_else(Vec::new)?;
     let sheet = sheets::Sheet::Handover(Box::new(sheet));
     look.set(sources, &Wanted::Handover(animal.to_owned()), &sheet).map_err(|finding| vec![finding])
+}
+
+/// Sets the sheet for somebody who looks after the animals from one day to another, and the calendar beside it.
+///
+/// # Errors
+/// The findings that templates of the site's own have caused.
+pub fn sitter(
+    sources: &Sources,
+    checked: &Checked,
+    (from, until): (Date, Date),
+    animals: &[String],
+) -> Result<Vec<File>, Vec<Finding>> {
+    let stay = Stay { from, until, animals: animals.to_vec() };
+    let sheet = sheets::sitter::sitter(&checked.model, &checked.figures, &stay);
+    let events = calendar(&sheet.calendar, &sheet.frame.title, checked.figures.as_of);
+    let wanted = Wanted::Sitter(stay);
+    let page = Look::new(sources)?
+        .set(sources, &wanted, &sheets::Sheet::Sitter(Box::new(sheet)))
+        .map_err(|finding| vec![finding])?;
+    let beside = page.path.replace(".html", ".ics");
+    Ok(vec![page, File { path: beside, bytes: events.into_bytes() }])
+}
+
+/// Sets the work of the week that a day is in.
+///
+/// # Errors
+/// The findings that templates of the site's own have caused.
+pub fn round(sources: &Sources, checked: &Checked, day: Date) -> Result<Vec<File>, Vec<Finding>> {
+    let wanted = Wanted::Round(sheets::round::monday(day));
+    let sheet = sheets::build(&checked.model, &checked.figures, &wanted).ok_or_else(Vec::new)?;
+    let page =
+        Look::new(sources)?.set(sources, &wanted, &sheet).map_err(|finding| vec![finding])?;
+    Ok(vec![page])
 }

@@ -18,8 +18,12 @@ fn main() -> ExitCode {
     };
     let colour = std::io::stderr().is_terminal()
         && std::env::var_os("NO_COLOR").is_none_or(|value| value.is_empty());
-    let outcome =
-        command.run(&mut Outside { today: today(), here, out: &mut out, err: &mut err, colour });
+    let mut input = std::io::stdin().lock();
+    let asks = std::io::stdin().is_terminal() && std::io::stderr().is_terminal();
+    let answers = asks.then_some(&mut input as &mut dyn std::io::BufRead);
+    let mut outside =
+        Outside { today: today(), here, out: &mut out, err: &mut err, answers, colour };
+    let outcome = command.run(&mut outside);
     ExitCode::from(outcome as u8)
 }
 

@@ -12,6 +12,7 @@ use jiff::civil::{Date, date};
 use serde_json::Value;
 use wardsheet::compile::{Checked, check, compile};
 use wardsheet::finding::{Finding, draw};
+use wardsheet::sheets::sitter::Stay;
 use wardsheet::sheets::{self, Wanted};
 use wardsheet::source::library::{add_look, role_of};
 use wardsheet::source::{Folder, Layer, Sources};
@@ -68,7 +69,10 @@ const ON_DISK: [&str; 4] = ["link-loop", "name-taken-twice", "name-unusable", "n
 /// Codes that no test provokes: a file that may not be read is read by the superuser, and a file of 64 MB is slow.
 const UNPROVOKED: [&str; 2] = ["file-unreadable", "file-too-large"];
 
-const PAGES: [&str; 7] = ["index", "care", "card", "animal", "sources", "page", "handover"];
+const PAGES: [&str; 11] = [
+    "index", "care", "card", "animal", "sources", "page", "handover", "door", "record", "sitter",
+    "round",
+];
 
 fn folder() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/snapshots")
@@ -200,6 +204,14 @@ fn pages_say_what_they_said() {
             "animal" => Wanted::Animal("sedge".to_owned()),
             "sources" => Wanted::Sources,
             "page" => Wanted::Page("about".to_owned()),
+            "door" => Wanted::Door("sedge".to_owned()),
+            "record" => Wanted::Record("sedge".to_owned()),
+            "sitter" => Wanted::Sitter(Stay {
+                from: date(2026, 12, 1),
+                until: date(2026, 12, 7),
+                animals: Vec::new(),
+            }),
+            "round" => Wanted::Round(date(2026, 11, 23)),
             _ => Wanted::Handover("sedge".to_owned()),
         };
         let sheet = sheets::build(&checked.model, &checked.figures, &wanted)

@@ -19,6 +19,9 @@ pub(super) struct Arguments {
     /// The folder to write to [default: out, in the site's folder]
     #[arg(long, value_name = "DIR")]
     out: Option<PathBuf>,
+    /// Write no private sheet, and remove those of an earlier compile
+    #[arg(long)]
+    public_only: bool,
     /// Let warnings stop it too
     #[arg(long, value_name = "WHAT", value_parser = ["warnings"])]
     deny: Option<String>,
@@ -47,19 +50,24 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
         arguments.format.tell(&findings, &opened.sources, outside)?;
     }
     let out = arguments.out.clone().unwrap_or_else(|| opened.folder.join("out"));
-    let Some(files) = files else {
+    let Some(mut files) = files else {
         writeln!(outside.err, "nothing was written; {} is as it was", out.display())?;
         return Ok(Outcome::Stopped);
     };
+    if arguments.public_only {
+        files.retain(|file| file.path.starts_with("public/"));
+    }
     let written = write(&out, &files)?;
-    let words = format!(
-        "{} files: {} new or changed, {} removed\nthe site:           {}\nthe private sheets: {}",
+    let mut words = format!(
+        "{} files: {} new or changed, {} removed\nthe site:           {}",
         written.files,
         written.changed,
         written.removed,
         out.join("public").join("index.html").display(),
-        out.join("private").display()
     );
+    if !arguments.public_only {
+        words.push_str(&format!("\nthe private sheets: {}", out.join("private").display()));
+    }
     arguments.format.say(&words, outside)?;
     Ok(Outcome::Done)
 }

@@ -5,9 +5,12 @@ mod explain;
 mod figures;
 mod format;
 mod handover;
+mod log;
 mod open;
 mod proof;
+mod round;
 mod schema;
+mod sitter;
 mod start;
 
 use std::io::{self, Write};
@@ -37,6 +40,8 @@ pub struct Outside<'a> {
     pub out: &'a mut dyn Write,
     /// Standard error: findings and progress.
     pub err: &'a mut dyn Write,
+    /// Answers to questions; none where nobody sits at a terminal.
+    pub answers: Option<&'a mut dyn io::BufRead>,
     /// Whether findings may be drawn in colour.
     pub colour: bool,
 }
@@ -64,6 +69,12 @@ enum Verb {
     Figures(figures::Arguments),
     /// Write the handover sheet of one animal
     Handover(handover::Arguments),
+    /// Append one checked line to an animal's log
+    Log(log::Arguments),
+    /// Write the sheet for somebody who looks after the animals
+    Sitter(sitter::Arguments),
+    /// Write the week's work for the whole collection
+    Round(round::Arguments),
     /// What a finding means and how to put it right
     Explain(explain::Arguments),
     /// A JSON Schema of one kind of file, for editors
@@ -94,6 +105,9 @@ impl Command {
             Verb::Compile(arguments) => compile::run(&arguments, outside),
             Verb::Figures(arguments) => figures::run(&arguments, outside),
             Verb::Handover(arguments) => handover::run(&arguments, outside),
+            Verb::Log(arguments) => log::run(&arguments, outside),
+            Verb::Sitter(arguments) => sitter::run(&arguments, outside),
+            Verb::Round(arguments) => round::run(&arguments, outside),
             Verb::Explain(arguments) => explain::run(&arguments, outside),
             Verb::Schema(arguments) => schema::run(&arguments, outside),
         };

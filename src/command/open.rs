@@ -3,12 +3,14 @@
 use std::path::PathBuf;
 
 use crate::compile::{Checked, check};
-use crate::finding::Finding;
+use crate::finding::{Finding, stops};
 use crate::parse;
+use crate::render::{File, theme};
 use crate::source::{Folder, Role, Sources};
+use crate::write::{write_on_request, write_some};
 
 use super::format::Format;
-use super::{Failure, Outside, Whereabouts};
+use super::{Ended, Failure, Outcome, Outside, Whereabouts};
 
 /// A site that has been read and checked.
 pub(super) struct Opened {
@@ -30,6 +32,38 @@ pub(super) fn open(at: &Whereabouts, outside: &Outside<'_>) -> Result<Opened, Fa
 }
 
 impl Opened {
+    /// Writes a private sheet that was asked for by itself, with the theme it needs, and prints where it is.
+    pub(super) fn write_sheet(
+        &self,
+        outside: &mut Outside<'_>,
+        set: impl FnOnce(&Sources, &Checked) -> Result<Vec<File>, Vec<Finding>>,
+    ) -> Ended {
+        if !self.checked.findings.is_empty() {
+            self.tell(&self.checked.findings, outside)?;
+        }
+        if stops(&self.checked.findings) {
+            return Ok(Outcome::Stopped);
+        }
+        let files = match set(&self.sources, &self.checked) {
+            Ok(files) => files,
+            Err(broken) => {
+                self.tell(&broken, outside)?;
+                return Ok(Outcome::Stopped);
+            }
+        };
+        let out = self.folder.join("out");
+        let look: Vec<File> = theme(&self.sources)
+            .into_iter()
+            .filter(|file| file.path.starts_with("private/"))
+            .collect();
+        write_some(&out, &look)?;
+        write_on_request(&out, &files)?;
+        for file in &files {
+            writeln!(outside.out, "{}", out.join(&file.path).display())?;
+        }
+        Ok(Outcome::Done)
+    }
+
     /// Draws findings for people, and says how many there are.
     pub(super) fn tell(
         &self,

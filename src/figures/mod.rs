@@ -21,6 +21,7 @@ pub mod lamp;
 pub mod lifetime;
 pub mod light;
 pub mod moisture;
+pub mod plan;
 mod power_cut;
 pub mod prey;
 pub mod quoting;

@@ -8,7 +8,7 @@ mod animal;
 mod bibliography;
 mod figure;
 mod housing;
-mod log;
+pub mod log;
 mod site;
 mod species;
 mod standard;

@@ -14,6 +14,7 @@ mod humidity;
 mod light;
 mod log;
 mod names;
+pub mod new_line;
 mod places;
 mod safety;
 mod site;

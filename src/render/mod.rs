@@ -5,6 +5,8 @@
 
 pub mod prose;
 
+mod calendar;
+mod square;
 mod theme;
 
 use tera::{Context, Tera};
@@ -14,6 +16,7 @@ use crate::proof::TEMPLATE_BROKEN;
 use crate::sheets::{Sheet, Wanted};
 use crate::source::{Layer, Role, Sources};
 
+pub use calendar::calendar;
 pub use theme::theme;
 
 /// The templates, ready to set sheets.
@@ -44,6 +47,13 @@ impl Look {
         tera.register_filter("line", |words: &str, _: tera::Kwargs, _: &tera::State<'_>| {
             prose::line(words)
         });
+        tera.register_filter("square", |address: &str, _: tera::Kwargs, _: &tera::State<'_>| {
+            square::path(address)
+        });
+        tera.register_filter(
+            "square_side",
+            |address: &str, _: tera::Kwargs, _: &tera::State<'_>| square::side(address).to_string(),
+        );
         let all: Vec<(&str, &str)> =
             templates.iter().map(|(name, file)| (*name, file.text.as_str())).collect();
         match tera.add_raw_templates(all) {

@@ -46,7 +46,7 @@ impl Frame {
         description: &str,
         as_of: Date,
     ) -> Frame {
-        let address = site.address.as_ref().filter(|_| !private);
+        let address = public_address(site, path).filter(|_| !private);
         Frame {
             title: title.to_owned(),
             description: description.to_owned(),
@@ -58,11 +58,15 @@ impl Frame {
             as_of: long_date(as_of),
             private,
             vet: site.vet.clone().unwrap_or_else(|| VET.to_owned()),
-            address: address.map(|address| {
-                format!("{}/{}", address.trim_end_matches('/'), path.trim_end_matches("index.html"))
-            }),
+            address,
         }
     }
+}
+
+/// The full address of a public page, where the site has one.
+pub(super) fn public_address(site: &Site, path: &str) -> Option<String> {
+    let address = site.address.as_ref()?;
+    Some(format!("{}/{}", address.trim_end_matches('/'), path.trim_end_matches("index.html")))
 }
 
 /// A date as it is read aloud: `25 November 2026`.
@@ -83,4 +87,20 @@ pub fn long_date(date: Date) -> String {
     ];
     let month = MONTHS[usize::try_from(date.month() - 1).unwrap_or(0).min(11)];
     format!("{} {month} {}", date.day(), date.year())
+}
+
+/// A date in a table or on a box to tick: `Wed 25 Nov`.
+pub fn short_date(date: Date) -> String {
+    let day = match date.weekday() {
+        jiff::civil::Weekday::Monday => "Mon",
+        jiff::civil::Weekday::Tuesday => "Tue",
+        jiff::civil::Weekday::Wednesday => "Wed",
+        jiff::civil::Weekday::Thursday => "Thu",
+        jiff::civil::Weekday::Friday => "Fri",
+        jiff::civil::Weekday::Saturday => "Sat",
+        jiff::civil::Weekday::Sunday => "Sun",
+    };
+    let written = long_date(date);
+    let month: String = written.chars().filter(|c| c.is_alphabetic()).take(3).collect();
+    format!("{day} {} {month}", date.day())
 }

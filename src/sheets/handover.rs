@@ -55,9 +55,9 @@ pub fn handover(
     let chapters = vec![
         record::identity(animal, species, as_of),
         record::origin(animal),
-        record::measurements(animal, species, own, model, as_of),
-        record::feeding_record(animal, model, as_of),
-        record::sheds(animal, as_of),
+        record::measurements(animal, species, own, model, as_of, record::MEASUREMENTS),
+        record::feeding_record(animal, model, as_of, record::MEALS),
+        record::sheds(animal, as_of, record::SHEDS),
         record::health(animal, as_of),
         needs::set_up(animal, own, model),
         upkeep::upkeep(animal, own, general, model),

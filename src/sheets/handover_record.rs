@@ -13,11 +13,13 @@ use super::frame::long_date;
 use super::{print, upkeep};
 
 /// How many meals a handover tells of.
-const MEALS: usize = 10;
+pub(super) const MEALS: usize = 10;
 /// How many lengths and weights it has room for.
-const MEASUREMENTS: usize = 8;
+pub(super) const MEASUREMENTS: usize = 8;
 /// How many sheds.
-const SHEDS: usize = 3;
+pub(super) const SHEDS: usize = 3;
+/// Every line there is.
+pub(super) const ALL: usize = usize::MAX;
 
 fn known(text: &Option<String>) -> Shown {
     text.clone().map_or_else(Shown::missing, Shown::plain)
@@ -26,6 +28,11 @@ fn known(text: &Option<String>) -> Shown {
 fn table(caption: &str, head: &[&str], rows: Vec<Vec<Shown>>) -> Option<Table> {
     let head = head.iter().map(|heading| (*heading).to_owned()).collect();
     (!rows.is_empty()).then(|| Table { caption: caption.to_owned(), head, rows, note: None })
+}
+
+/// What a table of so many lines holds.
+fn which(lines: usize, what: &str) -> String {
+    if lines == ALL { format!("All {what}, the latest first") } else { format!("The last {what}") }
 }
 
 /// Who it is, and how each of these is known.
@@ -71,6 +78,7 @@ pub(super) fn measurements(
     own: &AnimalFigures,
     model: &Model,
     as_of: Date,
+    lines: usize,
 ) -> Chapter {
     let units = model.site.units;
     let mut chapter = Chapter::new("measurements", "Measurements");
@@ -85,9 +93,9 @@ pub(super) fn measurements(
         Some(vec![Shown::plain(long_date(entry.date)), Shown::plain(what), value])
     });
     chapter.tables.extend(table(
-        "The last measurements",
+        &which(lines, "measurements"),
         &["Day", "What", "Measured"],
-        rows.take(MEASUREMENTS).collect(),
+        rows.take(lines).collect(),
     ));
     if chapter.tables.is_empty() {
         chapter.facts.push(Fact::plain("Lengths and weights", Shown::missing()));
@@ -97,11 +105,11 @@ pub(super) fn measurements(
 }
 
 /// What it was last offered, and whether it ate.
-pub(super) fn feeding_record(animal: &Animal, model: &Model, as_of: Date) -> Chapter {
+pub(super) fn feeding_record(animal: &Animal, model: &Model, as_of: Date, lines: usize) -> Chapter {
     let units = model.site.units;
     let mut chapter = Chapter::new("feeding-record", "Feeding record");
     let offered: Vec<_> =
-        animal.meals().rev().filter(|(date, ..)| *date <= as_of).take(MEALS).collect();
+        animal.meals().rev().filter(|(date, ..)| *date <= as_of).take(lines).collect();
     let count = |wanted| offered.iter().filter(|(.., outcome)| *outcome == wanted).count();
     if offered.is_empty() {
         chapter.facts.push(Fact::plain("Meals", Shown::missing()));
@@ -139,7 +147,7 @@ pub(super) fn feeding_record(animal: &Animal, model: &Model, as_of: Date) -> Cha
         ]
     });
     chapter.tables.extend(table(
-        "The last meals offered",
+        &which(lines, "meals offered"),
         &["Day", "Food", "Mass", "Outcome"],
         rows.collect(),
     ));
@@ -147,7 +155,7 @@ pub(super) fn feeding_record(animal: &Animal, model: &Model, as_of: Date) -> Cha
 }
 
 /// Its last sheds.
-pub(super) fn sheds(animal: &Animal, as_of: Date) -> Chapter {
+pub(super) fn sheds(animal: &Animal, as_of: Date, lines: usize) -> Chapter {
     let mut chapter = Chapter::new("sheds", "Sheds");
     let rows = animal.log.iter().rev().filter(|entry| entry.date <= as_of).filter_map(|entry| {
         let Event::Shed { complete } = entry.event else { return None };
@@ -160,9 +168,9 @@ pub(super) fn sheds(animal: &Animal, as_of: Date) -> Chapter {
         Some(vec![Shown::plain(long_date(entry.date)), Shown::plain(how), Shown::plain(note)])
     });
     chapter.tables.extend(table(
-        "The last sheds",
+        &which(lines, "sheds"),
         &["Day", "How", "Remark"],
-        rows.take(SHEDS).collect(),
+        rows.take(lines).collect(),
     ));
     if chapter.tables.is_empty() {
         chapter.facts.push(Fact::plain("Last shed", Shown::missing()));

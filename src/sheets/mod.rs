@@ -8,7 +8,9 @@ pub mod blocks;
 pub mod card;
 pub mod care;
 pub mod cautions;
+pub mod chart;
 pub mod citing;
+pub mod door;
 pub mod frame;
 pub mod handover;
 mod handover_needs;
@@ -19,6 +21,10 @@ pub mod page;
 mod phrases;
 pub mod print;
 pub mod public;
+pub mod record;
+pub mod round;
+pub mod sitter;
+pub mod sitter_days;
 pub mod sources;
 pub mod tables;
 mod upkeep;
@@ -26,8 +32,8 @@ pub mod words;
 
 use serde::Serialize;
 
-use crate::figures::Figures;
-use crate::model::Model;
+use crate::figures::{AnimalFigures, Figures, SpeciesFigures};
+use crate::model::{Animal, Model, Species};
 
 /// One page, by what it says.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -47,6 +53,14 @@ pub enum Sheet {
     Page(Box<page::PageSheet>),
     /// A handover sheet.
     Handover(Box<handover::HandoverSheet>),
+    /// A door card.
+    Door(Box<door::DoorCard>),
+    /// A record.
+    Record(Box<record::RecordSheet>),
+    /// A sitter's sheet.
+    Sitter(Box<sitter::SitterSheet>),
+    /// The work of a week.
+    Round(Box<round::RoundSheet>),
 }
 
 /// Which page is meant.
@@ -66,6 +80,14 @@ pub enum Wanted {
     Page(String),
     /// The handover sheet of an animal.
     Handover(String),
+    /// The card on an animal's door.
+    Door(String),
+    /// The record of an animal.
+    Record(String),
+    /// The sheet for somebody who looks after the animals.
+    Sitter(sitter::Stay),
+    /// The work of the week that begins on that Monday.
+    Round(jiff::civil::Date),
 }
 
 const SOURCES: &str = "sources/index.html";
@@ -90,6 +112,22 @@ fn handover_path(key: &str) -> String {
     format!("animals/{key}/handover.html")
 }
 
+fn door_path(key: &str) -> String {
+    format!("animals/{key}/door.html")
+}
+
+fn sitter_path(stay: &sitter::Stay) -> String {
+    format!("sitter/{}_{}.html", stay.from, stay.until)
+}
+
+fn round_path(monday: jiff::civil::Date) -> String {
+    format!("round/{monday}.html")
+}
+
+fn record_path(key: &str) -> String {
+    format!("animals/{key}/record.html")
+}
+
 impl Wanted {
     /// The path of the page below the output folder.
     pub fn path(&self) -> String {
@@ -101,9 +139,25 @@ impl Wanted {
             Wanted::Sources => SOURCES.to_owned(),
             Wanted::Page(key) => page_path(key),
             Wanted::Handover(key) => handover_path(key),
+            Wanted::Door(key) => door_path(key),
+            Wanted::Record(key) => record_path(key),
+            Wanted::Sitter(stay) => sitter_path(stay),
+            Wanted::Round(monday) => round_path(*monday),
         };
-        let part = if matches!(self, Wanted::Handover(_)) { "private" } else { "public" };
+        let part = if self.is_private() { "private" } else { "public" };
         format!("{part}/{inside}")
+    }
+
+    /// Whether it holds names, numbers and histories that nobody outside may see.
+    pub fn is_private(&self) -> bool {
+        matches!(
+            self,
+            Wanted::Handover(_)
+                | Wanted::Door(_)
+                | Wanted::Record(_)
+                | Wanted::Sitter(_)
+                | Wanted::Round(_)
+        )
     }
 
     /// The template that it is set in.
@@ -116,6 +170,10 @@ impl Wanted {
             Wanted::Sources => "sources.html",
             Wanted::Page(_) => "page.html",
             Wanted::Handover(_) => "handover.html",
+            Wanted::Door(_) => "door.html",
+            Wanted::Record(_) => "record.html",
+            Wanted::Sitter(_) => "sitter.html",
+            Wanted::Round(_) => "round.html",
         }
     }
 }
@@ -131,7 +189,11 @@ pub fn plan(model: &Model) -> Vec<Wanted> {
         if animal.publish && animal.is_kept() {
             wanted.push(Wanted::Animal(key.clone()));
         }
+        if animal.is_kept() {
+            wanted.push(Wanted::Door(key.clone()));
+        }
         wanted.push(Wanted::Handover(key.clone()));
+        wanted.push(Wanted::Record(key.clone()));
     }
     wanted.extend(model.pages.keys().cloned().map(Wanted::Page));
     wanted.sort_by_key(Wanted::path);
@@ -160,6 +222,16 @@ pub fn build(model: &Model, figures: &Figures, wanted: &Wanted) -> Option<Sheet>
         Wanted::Handover(key) => {
             Sheet::Handover(Box::new(handover_sheet(model, figures, key, None)?))
         }
+        Wanted::Door(key) => {
+            let (animal, species, of) = of_animal(model, figures, key)?;
+            Sheet::Door(Box::new(door::door(model, figures, key, animal, species, of)))
+        }
+        Wanted::Record(key) => {
+            let (animal, species, of) = of_animal(model, figures, key)?;
+            Sheet::Record(Box::new(record::record(model, figures, key, animal, species, of)))
+        }
+        Wanted::Sitter(stay) => Sheet::Sitter(Box::new(sitter::sitter(model, figures, stay))),
+        Wanted::Round(monday) => Sheet::Round(Box::new(round::round(model, figures, *monday))),
     })
 }
 
@@ -170,8 +242,16 @@ pub fn handover_sheet(
     key: &str,
     addressed_to: Option<&str>,
 ) -> Option<handover::HandoverSheet> {
-    let animal = model.animals.get(key)?;
-    let species = model.species.get(&animal.species.name)?;
-    let of = (figures.animals.get(key)?, figures.species.get(&animal.species.name)?);
+    let (animal, species, of) = of_animal(model, figures, key)?;
     Some(handover::handover(model, figures, key, animal, species, of, addressed_to))
+}
+
+/// An animal, its species, and what was worked out for both.
+type Known<'a> = (&'a Animal, &'a Species, (&'a AnimalFigures, &'a SpeciesFigures));
+
+fn of_animal<'a>(model: &'a Model, figures: &'a Figures, key: &str) -> Option<Known<'a>> {
+    let animal = model.animals.get(key)?;
+    let name = &animal.species.name;
+    let of = (figures.animals.get(key)?, figures.species.get(name)?);
+    Some((animal, model.species.get(name)?, of))
 }

@@ -116,14 +116,7 @@ fn heating(heat: &HeatFigures, units: System) -> Vec<Fact> {
         format!("about {} kWh{cost}", number(heat.kwh_per_month, 0)),
     ));
     facts.extend(savings(heat));
-    let power_cut = heat.hours_without_power.map(|hours| {
-        let early = hours * (1.0 - STORE_UNCERTAINTY) / (1.0 + UNCERTAINTY);
-        format!(
-            "harm may begin after {} hours in the coldest night, {} hours expected",
-            number(early.floor(), 0),
-            number(hours, 0)
-        )
-    });
+    let power_cut = hours_without_power(heat);
     let why_not = heat
         .why
         .iter()
@@ -156,6 +149,22 @@ fn savings(heat: &HeatFigures) -> Option<Fact> {
     (!all.is_empty()).then(|| Fact::plain("Would save of that", all.join("; ")))
 }
 
+/// How long it bears a power cut: rounded to the safe side, and as expected.
+fn hours_without_power(heat: &HeatFigures) -> Option<String> {
+    let hours = heat.hours_without_power?;
+    let early = hours * (1.0 - STORE_UNCERTAINTY) / (1.0 + UNCERTAINTY);
+    Some(format!(
+        "harm may begin after {} hours in the coldest night, {} hours expected",
+        number(early.floor(), 0),
+        number(hours, 0)
+    ))
+}
+
+/// The same as a fact of its own.
+pub(super) fn power_cut(own: &AnimalFigures) -> Option<Fact> {
+    Some(Fact::plain("Without power", hours_without_power(own.heat.as_ref()?)?))
+}
+
 fn enough(heat: &HeatFigures) -> &'static str {
     if heat.installed_w >= heat.worst_w {
         "enough for the coldest night"
@@ -167,7 +176,7 @@ fn enough(heat: &HeatFigures) -> &'static str {
 }
 
 /// What each instrument should show: surely right, look again, act now. Rounded to the safe side.
-fn instruments(
+pub(super) fn instruments(
     housing: &Housing,
     own: &AnimalFigures,
     general: &SpeciesFigures,
@@ -242,7 +251,7 @@ fn row<Q: crate::quantity::Quantity>(label: &str, wanted: &Wanted, units: System
 }
 
 /// The zone that a probe's name begins with, °C.
-fn wanted_c(probe: &Probe, general: &SpeciesFigures) -> Option<(f64, f64)> {
+pub(super) fn wanted_c(probe: &Probe, general: &SpeciesFigures) -> Option<(f64, f64)> {
     let gradient = &general.gradient;
     let zone = match probe.name.split_whitespace().next()? {
         "basking" | "hot" => gradient.basking_c,

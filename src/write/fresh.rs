@@ -6,7 +6,7 @@ use std::path::Path;
 
 use crate::render::File;
 
-use super::{WriteError, place_files, read_list, write_list};
+use super::{LIST, REQUESTED, WriteError, place_files, read_list, write_list};
 
 /// Why a folder could not be laid out.
 #[derive(Debug)]
@@ -45,8 +45,24 @@ pub fn write_fresh(dir: &Path, files: &[File]) -> Result<(), FreshError> {
 /// # Errors
 /// When the system refuses, or a file that the tool has not written stands in the way.
 pub fn write_some(out: &Path, files: &[File]) -> Result<(), WriteError> {
-    let mut list = read_list(out);
+    let mut list = read_list(out, LIST);
     place_files(out, files, &list)?;
     list.extend(files.iter().map(|file| file.path.clone()));
-    write_list(out, &list)
+    write_list(out, LIST, &list)
+}
+
+/// Writes a sheet that was asked for by itself. A later compile does not make it again and does not remove it.
+///
+/// # Errors
+/// When the system refuses, or a file that the tool has not written stands in the way.
+pub fn write_on_request(out: &Path, files: &[File]) -> Result<(), WriteError> {
+    let mut list = read_list(out, REQUESTED);
+    let mut known = read_list(out, LIST);
+    known.extend(list.iter().cloned());
+    // The list of a compile holds them only while they are put in place.
+    let compiled = read_list(out, LIST);
+    place_files(out, files, &known)?;
+    write_list(out, LIST, &compiled)?;
+    list.extend(files.iter().map(|file| file.path.clone()));
+    write_list(out, REQUESTED, &list)
 }

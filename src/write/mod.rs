@@ -6,6 +6,7 @@
 
 #![expect(clippy::disallowed_methods, reason = "this room is where the disk is written")]
 
+mod append;
 mod fresh;
 
 use std::collections::BTreeSet;
@@ -14,10 +15,13 @@ use std::path::{Path, PathBuf};
 
 use crate::render::File;
 
-pub use fresh::{FreshError, write_fresh, write_some};
+pub use append::append_line;
+pub use fresh::{FreshError, write_fresh, write_on_request, write_some};
 
 /// The list of files that the tool has written, kept in the output folder.
 const LIST: &str = ".wardsheet-files";
+/// The list of sheets that were asked for by themselves; a compile leaves them.
+const REQUESTED: &str = ".wardsheet-requested";
 /// Where files wait until all of them are there.
 const STAGE: &str = ".wardsheet-stage";
 
@@ -65,7 +69,7 @@ impl std::error::Error for WriteError {}
 /// # Errors
 /// When the system refuses, or a file that the tool has not written stands in the way.
 pub fn write(out: &Path, files: &[File]) -> Result<Written, WriteError> {
-    let earlier = read_list(out);
+    let earlier = read_list(out, LIST);
     let changed = place_files(out, files, &earlier)?;
     let now: BTreeSet<String> = files.iter().map(|file| file.path.clone()).collect();
     let mut removed = 0;
@@ -76,7 +80,7 @@ pub fn write(out: &Path, files: &[File]) -> Result<Written, WriteError> {
             remove_empty_folders(out, &place);
         }
     }
-    write_list(out, &now)?;
+    write_list(out, LIST, &now)?;
     Ok(Written { files: files.len(), changed, removed })
 }
 
@@ -108,7 +112,7 @@ fn place_files(
     // Both lists hold while files are being moved, so that an interruption leaves nothing unaccounted for.
     let both: BTreeSet<String> =
         earlier.iter().cloned().chain(files.iter().map(|file| file.path.clone())).collect();
-    write_list(out, &both)?;
+    write_list(out, LIST, &both)?;
     let changed = staged.len();
     for (waiting, place) in staged {
         create_folder(&place)?;
@@ -118,8 +122,8 @@ fn place_files(
     Ok(changed)
 }
 
-fn read_list(out: &Path) -> BTreeSet<String> {
-    let text = std::fs::read_to_string(out.join(LIST)).unwrap_or_default();
+fn read_list(out: &Path, list: &str) -> BTreeSet<String> {
+    let text = std::fs::read_to_string(out.join(list)).unwrap_or_default();
     // A line that leads out of the folder is none of ours.
     let own = |line: &&str| {
         !line.is_empty() && !line.starts_with('/') && line.split('/').all(|part| part != "..")
@@ -127,13 +131,13 @@ fn read_list(out: &Path) -> BTreeSet<String> {
     text.lines().filter(own).map(str::to_owned).collect()
 }
 
-fn write_list(out: &Path, files: &BTreeSet<String>) -> Result<(), WriteError> {
+fn write_list(out: &Path, list: &str, files: &BTreeSet<String>) -> Result<(), WriteError> {
     let text: String = files.iter().map(|path| format!("{path}\n")).collect();
-    let place = out.join(LIST);
+    let place = out.join(list);
     if std::fs::read_to_string(&place).is_ok_and(|old| old == text) {
         return Ok(());
     }
-    let waiting = out.join(format!("{LIST}.new"));
+    let waiting = out.join(format!("{list}.new"));
     create_folder(&waiting)?;
     std::fs::write(&waiting, text).map_err(|error| WriteError::Io(waiting.clone(), error))?;
     std::fs::rename(&waiting, &place).map_err(|error| WriteError::Io(place, error))

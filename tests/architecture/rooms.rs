@@ -40,7 +40,7 @@ pub(crate) const ROWS: &[Row] = &[
     (
         "render",
         &["finding", "source", "parse", "proof", "sheets", "render"],
-        &["minify_html", "pulldown_cmark", "tera"],
+        &["jiff", "minify_html", "pulldown_cmark", "qrcode", "tera"],
     ),
     ("write", &["render", "write"], &[]),
     (

@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::html::{Element, elements};
-use crate::site::{Site, Tree, tree};
+use crate::site::{Site, TODAY, Tree, tree};
 
 /// The attributes by which a page names another file.
 const ADDRESSES: [&str; 8] =
@@ -138,6 +138,10 @@ fn none(broken: &[String]) {
 fn every_link_and_asset_is_there() {
     let site = Site::example("links");
     site.compile();
+    for words in [&["sitter", "--from", "2026-12-01", "--until", "2026-12-05"][..], &["round"]] {
+        let asked = site.command(words[0]).args(&words[1..]).args(["--as-of", TODAY]).output();
+        crate::site::succeeds(&asked.expect("the program runs"));
+    }
     let files = tree(&site.out());
     let (links, broken) = check(&files);
     none(&broken);

@@ -10,5 +10,6 @@ mod html;
 mod keeping;
 mod links;
 mod privacy;
+mod private_sheets;
 mod same_bytes;
 mod site;

@@ -1,0 +1,24 @@
+//! `wardsheet round`: write the week's work for the whole collection.
+
+use clap::Args;
+use jiff::civil::Date;
+
+use crate::compile;
+
+use super::open::open;
+use super::{Ended, Outside, Whereabouts, read_date};
+
+#[derive(Debug, Args)]
+pub(super) struct Arguments {
+    /// A day of the week that it is for [default: the week of the day that the sheets are for]
+    #[arg(long, value_name = "DATE", value_parser = read_date)]
+    week: Option<Date>,
+    #[command(flatten)]
+    at: Whereabouts,
+}
+
+pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
+    let opened = open(&arguments.at, outside)?;
+    let day = arguments.week.unwrap_or(opened.checked.figures.as_of);
+    opened.write_sheet(outside, |sources, checked| compile::round(sources, checked, day))
+}

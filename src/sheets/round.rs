@@ -1,0 +1,231 @@
+//! The work of a week for the whole collection: who is fed when and with what, sprayings, weighings, lamps, quarantine,
+//! reviews and what has to be bought. It is private.
+
+use jiff::civil::Date;
+use serde::Serialize;
+
+use crate::figures::calendar::{days_after, days_between};
+use crate::figures::plan::{self, Food};
+use crate::figures::working::number;
+use crate::figures::{AnimalFigures, Figures};
+use crate::model::{Animal, Model, Species};
+use crate::quantity::System;
+
+use super::blocks::{Shown, Table};
+use super::frame::{Frame, long_date, short_date};
+use super::print;
+use super::sitter::in_quarantine;
+use super::sitter_days::{is_frozen, meal};
+
+/// The work of a week.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct RoundSheet {
+    /// The frame.
+    pub frame: Frame,
+    /// From when to when.
+    pub span: String,
+    /// The days with their work.
+    pub days: Vec<WorkDay>,
+    /// Work that the week holds once.
+    pub once: Vec<Task>,
+    /// Animals in quarantine, in the order of the round.
+    pub quarantine: Option<Table>,
+    /// What has to be in store.
+    pub store: Option<Table>,
+}
+
+/// One day.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct WorkDay {
+    /// The day.
+    pub day: String,
+    /// What is done.
+    pub tasks: Vec<Task>,
+}
+
+/// One thing to do.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Task {
+    /// For whom.
+    pub who: String,
+    /// What.
+    pub what: String,
+}
+
+/// The Monday of the week that a day is in.
+pub fn monday(day: Date) -> Date {
+    days_after(day, -f64::from(day.weekday().to_monday_zero_offset())).unwrap_or(day)
+}
+
+/// Builds the work of the week that begins on a Monday.
+pub fn round(model: &Model, figures: &Figures, monday: Date) -> RoundSheet {
+    let units = model.site.units;
+    let sunday = days_after(monday, 6.0).unwrap_or(monday);
+    let mut kept: Vec<(bool, &Animal, &Species, &AnimalFigures)> = model
+        .animals
+        .keys()
+        .filter_map(|key| super::of_animal(model, figures, key))
+        .filter(|(animal, ..)| animal.is_kept())
+        .map(|(animal, species, (own, _))| {
+            (in_quarantine(animal, own, monday), animal, species, own)
+        })
+        .collect();
+    kept.sort_by(|a, b| a.0.cmp(&b.0).then_with(|| a.1.name.cmp(&b.1.name)));
+    let days = (0..7).filter_map(|number| days_after(monday, f64::from(number)));
+    let mut days: Vec<WorkDay> =
+        days.map(|date| WorkDay { day: short_date(date), tasks: Vec::new() }).collect();
+    let mut once = Vec::new();
+    for (apart, animal, species, own) in &kept {
+        // One day more than the week, for what has to thaw on its last evening.
+        let after = days_after(sunday, 1.0).unwrap_or(sunday);
+        let plan = plan::plan(animal, species, own, figures.as_of, (monday, after), false);
+        let who =
+            if *apart { format!("{} (quarantine)", animal.name) } else { animal.name.clone() };
+        for (number, day) in plan.days.iter().enumerate() {
+            let mut add = |at: Option<usize>, what: String| {
+                if let Some(work) = at.and_then(|at| days.get_mut(at)) {
+                    work.tasks.push(Task { who: who.clone(), what });
+                }
+            };
+            if day.meal {
+                add(Some(number), format!("feed {}", meal(own, units)));
+                if is_frozen(own) {
+                    add(
+                        number.checked_sub(1),
+                        format!("in the evening, thaw {}", meal(own, units)),
+                    );
+                }
+            }
+            // What is sprayed every day stands once, not seven times.
+            if day.sprayings > 0 && !sprayed_daily(animal) {
+                add(Some(number), "spray".to_owned());
+            }
+        }
+        let mut add = |what: String| once.push(Task { who: who.clone(), what });
+        if sprayed_daily(animal) {
+            let times = plan.days.first().map_or(1, |day| day.sprayings);
+            let each = own.moisture.as_ref().and_then(|moisture| moisture.spray_ml);
+            let each = each.map(|ml| format!(" of {} ml", number(ml, 0))).unwrap_or_default();
+            add(format!("spray every day, {times} ×{each}"));
+        }
+        if plan.food == Food::NotKnown {
+            add("its log does not tell when a meal is due".to_owned());
+        }
+        let weigh = plan::weigh_due(animal, species, own, figures.as_of);
+        if let Some(due) = weigh.filter(|due| *due <= sunday) {
+            let every = plan::weigh_every_days(species, own);
+            add(format!("weigh: due {}, every {every} days (common practice)", long_date(due)));
+        }
+        for (lamp, due) in lamps(animal).into_iter().filter(|(_, due)| *due <= sunday) {
+            add(format!("replace the {lamp}: due {}", long_date(due)));
+        }
+    }
+    once.extend(reviews(model, sunday));
+    let title = format!("Round, week of {}", long_date(monday));
+    RoundSheet {
+        frame: Frame::new(
+            &model.site,
+            &super::round_path(monday),
+            true,
+            &title,
+            &title,
+            figures.as_of,
+        ),
+        span: format!("{} to {}", long_date(monday), long_date(sunday)),
+        days,
+        once,
+        quarantine: quarantine(&kept, monday),
+        store: store(figures, units),
+    }
+}
+
+fn sprayed_daily(animal: &Animal) -> bool {
+    let every = animal.housing.as_ref().and_then(|housing| housing.spray_every);
+    every.is_some_and(|(span, _)| span.days() <= 1.0)
+}
+
+/// Every lamp with a day on which it has served its time.
+fn lamps(animal: &Animal) -> Vec<(String, Date)> {
+    let lamps = animal.housing.iter().flat_map(|housing| &housing.lamps);
+    let due = lamps.filter_map(|lamp| {
+        let (fitted, _) = lamp.fitted?;
+        Some((lamp.kind.clone(), days_after(fitted, lamp.replace_after?.days())?))
+    });
+    due.collect()
+}
+
+/// Species with an animal here whose care sheet has to be gone through.
+fn reviews(model: &Model, sunday: Date) -> Vec<Task> {
+    let every = model.site.review_every.days();
+    let kept = |key: &str| {
+        model.animals.values().any(|animal| animal.is_kept() && animal.species.name == key)
+    };
+    let due = model.species.iter().filter(|(key, _)| kept(key)).filter_map(|(_, species)| {
+        let (reviewed, _) = species.reviewed?;
+        let due = days_after(reviewed, every).filter(|due| *due <= sunday)?;
+        Some(Task {
+            who: species.name.clone(),
+            what: format!("go through its care sheet: due {}", long_date(due)),
+        })
+    });
+    due.collect()
+}
+
+/// Those in quarantine, the one with fewest days left first: it has shown itself well for longest.
+fn quarantine(kept: &[(bool, &Animal, &Species, &AnimalFigures)], monday: Date) -> Option<Table> {
+    let mut apart: Vec<_> = kept.iter().filter(|(apart, ..)| *apart).collect();
+    apart.sort_by_key(|(.., own)| (own.quarantine_until.is_none(), own.quarantine_until));
+    let rows: Vec<Vec<Shown>> = apart
+        .iter()
+        .map(|(_, animal, species, own)| {
+            let until = own.quarantine_until;
+            vec![
+                Shown::plain(animal.name.clone()),
+                Shown::plain(species.name.clone()),
+                until.map_or_else(Shown::missing, |until| Shown::plain(long_date(until))),
+                until.map_or_else(Shown::missing, |until| {
+                    Shown::plain(days_between(monday, until).max(0).to_string())
+                }),
+            ]
+        })
+        .collect();
+    let head = ["Animal", "Species", "Until", "Days left on Monday"];
+    (!rows.is_empty()).then(|| Table {
+        caption: "Quarantine: after all the others, in this order, with tools of its own"
+            .to_owned(),
+        head: head.into_iter().map(str::to_owned).collect(),
+        rows,
+        note: None,
+    })
+}
+
+fn store(figures: &Figures, units: System) -> Option<Table> {
+    let rows: Vec<Vec<Shown>> = figures
+        .store
+        .food
+        .iter()
+        .map(|(name, food)| {
+            let mass = if food.mass_g > 0.0 {
+                print::mass(food.mass_g, units)
+            } else {
+                Shown::plain("not weighed")
+            };
+            vec![
+                Shown::plain(name.clone()),
+                Shown::plain(food.meals.to_string()),
+                Shown::plain(number(food.pieces, 0)),
+                mass,
+            ]
+        })
+        .collect();
+    (!rows.is_empty()).then(|| Table {
+        caption: format!(
+            "Freezer and shopping: what is eaten in {} weeks from {}",
+            figures.store.weeks,
+            long_date(figures.as_of)
+        ),
+        head: ["Food", "Meals", "Pieces", "Mass"].into_iter().map(str::to_owned).collect(),
+        rows,
+        note: None,
+    })
+}
