@@ -12,6 +12,7 @@ use jiff::civil::{Date, date};
 use serde_json::Value;
 use wardsheet::compile::{Checked, check, compile};
 use wardsheet::finding::{Finding, draw};
+use wardsheet::sheets::compare::Order;
 use wardsheet::sheets::{self, Wanted};
 use wardsheet::source::library::{add_look, role_of};
 use wardsheet::source::{Folder, Layer, Sources};
@@ -68,7 +69,20 @@ const ON_DISK: [&str; 4] = ["link-loop", "name-taken-twice", "name-unusable", "n
 /// Codes that no test provokes: a file that may not be read is read by the superuser, and a file of 64 MB is slow.
 const UNPROVOKED: [&str; 2] = ["file-unreadable", "file-too-large"];
 
-const PAGES: [&str; 7] = ["index", "care", "card", "animal", "sources", "page", "handover"];
+const PAGES: [&str; 12] = [
+    "index",
+    "care",
+    "card",
+    "animal",
+    "compare",
+    "fits",
+    "not-found",
+    "sitemap",
+    "feed",
+    "sources",
+    "page",
+    "handover",
+];
 
 fn folder() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/snapshots")
@@ -198,6 +212,11 @@ fn pages_say_what_they_said() {
             "care" => Wanted::Care(key()),
             "card" => Wanted::Card(key()),
             "animal" => Wanted::Animal("sedge".to_owned()),
+            "compare" => Wanted::Compare(Order::Space),
+            "fits" => Wanted::Fits,
+            "not-found" => Wanted::NotFound,
+            "sitemap" => Wanted::Sitemap,
+            "feed" => Wanted::Feed,
             "sources" => Wanted::Sources,
             "page" => Wanted::Page("about".to_owned()),
             _ => Wanted::Handover("sedge".to_owned()),

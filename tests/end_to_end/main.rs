@@ -5,6 +5,8 @@
     reason = "these tests lay out sites on the disk and read what is written"
 )]
 
+mod compare;
+mod drawings;
 mod figures;
 mod html;
 mod keeping;
@@ -12,3 +14,4 @@ mod links;
 mod privacy;
 mod same_bytes;
 mod site;
+mod web;
