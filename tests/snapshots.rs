@@ -12,6 +12,7 @@ use jiff::civil::{Date, date};
 use serde_json::Value;
 use wardsheet::compile::{Checked, check, compile};
 use wardsheet::finding::{Finding, draw};
+use wardsheet::sheets::compare::Order;
 use wardsheet::sheets::sitter::Stay;
 use wardsheet::sheets::{self, Wanted};
 use wardsheet::source::library::{add_look, role_of};
@@ -69,8 +70,22 @@ const ON_DISK: [&str; 4] = ["link-loop", "name-taken-twice", "name-unusable", "n
 /// Codes that no test provokes: a file that may not be read is read by the superuser, and a file of 64 MB is slow.
 const UNPROVOKED: [&str; 2] = ["file-unreadable", "file-too-large"];
 
-const PAGES: [&str; 11] = [
-    "index", "care", "card", "animal", "sources", "page", "handover", "door", "record", "sitter",
+const PAGES: [&str; 16] = [
+    "index",
+    "care",
+    "card",
+    "animal",
+    "compare",
+    "fits",
+    "not-found",
+    "sitemap",
+    "feed",
+    "sources",
+    "page",
+    "handover",
+    "door",
+    "record",
+    "sitter",
     "round",
 ];
 
@@ -202,6 +217,11 @@ fn pages_say_what_they_said() {
             "care" => Wanted::Care(key()),
             "card" => Wanted::Card(key()),
             "animal" => Wanted::Animal("sedge".to_owned()),
+            "compare" => Wanted::Compare(Order::Space),
+            "fits" => Wanted::Fits,
+            "not-found" => Wanted::NotFound,
+            "sitemap" => Wanted::Sitemap,
+            "feed" => Wanted::Feed,
             "sources" => Wanted::Sources,
             "page" => Wanted::Page("about".to_owned()),
             "door" => Wanted::Door("sedge".to_owned()),

@@ -13,6 +13,7 @@ pub mod energy;
 pub mod feeding;
 pub mod formula;
 pub mod gradient;
+pub mod grown;
 pub mod growth;
 pub mod heat;
 pub mod humidity;

@@ -41,9 +41,7 @@ impl Look {
     pub fn new(sources: &Sources) -> Result<Look, Vec<Finding>> {
         let templates = sources.nearest(Role::Template);
         let mut tera = Tera::default();
-        tera.register_filter("prose", |words: &str, _: tera::Kwargs, _: &tera::State<'_>| {
-            prose::html(words)
-        });
+        tera.register_filter("prose", prose_filter);
         tera.register_filter("line", |words: &str, _: tera::Kwargs, _: &tera::State<'_>| {
             prose::line(words)
         });
@@ -70,8 +68,26 @@ impl Look {
         let html = Context::from_serialize(sheet)
             .and_then(|context| self.tera.render(wanted.template(), &context))
             .map_err(|error| broken(sources, &error))?;
-        Ok(File { path: wanted.path(), bytes: minify(html.as_bytes()) })
+        let path = wanted.path();
+        let bytes =
+            if path.ends_with(".html") { minify(html.as_bytes()) } else { html.into_bytes() };
+        Ok(File { path, bytes })
     }
+}
+
+/// Words as HTML. In a document of many sheets, `prefix` keeps the anchors of one sheet apart from those of another, `from` is
+/// where the sheet's own page stands, and `deeper` tells that the sheet's heading is not the first of the page.
+fn prose_filter(
+    words: &str,
+    arguments: tera::Kwargs,
+    _: &tera::State<'_>,
+) -> tera::TeraResult<String> {
+    let place = prose::Within {
+        prefix: arguments.get("prefix")?.unwrap_or_default(),
+        from: arguments.get("from")?.unwrap_or_default(),
+        deeper: arguments.get("deeper")?.unwrap_or_default(),
+    };
+    Ok(prose::html_within(words, place))
 }
 
 /// Makes a page smaller without changing what a reader or a checker sees of it.

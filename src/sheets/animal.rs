@@ -82,7 +82,7 @@ pub fn animal(
     let description = format!("{}, {}.", public.name, species.name);
     Some(AnimalSheet {
         frame: Frame::new(
-            &model.site,
+            model,
             &super::animal_path(key),
             false,
             &format!("{}, {}", public.name, species.name),

@@ -4,6 +4,8 @@ use serde::Serialize;
 
 use crate::quantity::Printed;
 
+use super::drawing::Drawing;
+
 /// A value as it stands on a page: in the site's first system, and in the other where there is one.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct Shown {
@@ -150,6 +152,8 @@ pub struct Chapter {
     pub facts: Vec<Fact>,
     /// Its tables.
     pub tables: Vec<Table>,
+    /// Its drawings.
+    pub drawings: Vec<Drawing>,
     /// How its figures were worked out.
     pub workings: Vec<WorkingBlock>,
 }

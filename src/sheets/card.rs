@@ -75,7 +75,7 @@ pub fn card(
         species.signs.iter().filter(|sign| sign.urgency == crate::model::word::Urgency::Now);
     WallCard {
         frame: Frame::new(
-            &model.site,
+            model,
             &super::card_path(key),
             false,
             &format!("{} wall card", species.name),

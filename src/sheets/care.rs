@@ -13,7 +13,7 @@ use super::animal::capital;
 use super::blocks::{Caution, Chapter, Fact, Link, Shown, SourceEntry, WorkingBlock};
 use super::citing::Citing;
 use super::frame::{Frame, long_date};
-use super::{cautions, order, phrases, print, tables, words};
+use super::{cautions, drawing, order, phrases, print, tables, words};
 
 /// A care sheet.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -123,7 +123,7 @@ pub fn care(
     let reviewed = species.reviewed.map(|(date, _)| date);
     CareSheet {
         frame: Frame::new(
-            &model.site,
+            model,
             &path,
             false,
             &format!("{} care sheet", species.name),
@@ -187,6 +187,7 @@ fn fill(chapter: &mut Chapter, model: &Model, species: &Species, of: &SpeciesFig
                 chapter.facts.push(Fact::plain("Gradient, warmest to coolest", span));
             }
             chapter.tables.extend(tables::year_of_light(of));
+            chapter.drawings.extend(drawing::year(of));
             chapter.workings.extend(working(&of.gradient.working));
             chapter.workings.extend(working(&of.light.working));
         }
@@ -199,6 +200,7 @@ fn fill(chapter: &mut Chapter, model: &Model, species: &Species, of: &SpeciesFig
                 chapter.facts.push(Fact::plain("Fasts", when.clone()));
             }
             chapter.tables.extend(tables::feeding(species, of, units));
+            chapter.drawings.extend(drawing::meals(of, units));
             chapter.facts.extend(stage_notes(species));
             chapter.workings.extend(
                 of.feeding
@@ -371,8 +373,8 @@ fn glance(
     facts
 }
 
-/// The largest of what is to be built for grown animals.
+/// What is to be built for grown animals, whatever their sex and form, by every standard in force.
 pub fn space(of: &SpeciesFigures, units: System) -> Shown {
-    let largest = crate::figures::space::largest_build(&of.enclosure);
-    largest.map_or_else(Shown::missing, |cm| print::sides(cm, units))
+    let grown = crate::figures::grown::grown_space(&of.enclosure);
+    grown.map_or_else(Shown::missing, |grown| print::sides(grown.inside_cm, units))
 }

@@ -12,7 +12,7 @@ use crate::quantity::{Humidity, Mass, Rounding, Span, System, Temperature};
 
 use super::animal::{capital, sex};
 use super::blocks::{Fact, Link, Shown};
-use super::frame::{Frame, long_date, public_address};
+use super::frame::{Frame, full_address, long_date};
 use super::{print, upkeep};
 
 /// A door card.
@@ -58,7 +58,7 @@ pub fn door(
     let title = format!("Door card of {}", animal.name);
     let care = super::care_path(&animal.species.name);
     DoorCard {
-        frame: Frame::new(&model.site, &super::door_path(key), true, &title, &title, figures.as_of),
+        frame: Frame::new(model, &super::door_path(key), true, &title, &title, figures.as_of),
         name: animal.name.clone(),
         species: species.name.clone(),
         scientific: species.scientific.clone(),
@@ -72,7 +72,7 @@ pub fn door(
         readings: readings(animal, own, general, units),
         feeding: feeding(own, units),
         emergency: emergency(model),
-        address: public_address(&model.site, &care),
+        address: full_address(&model.site, &care),
         care: Link {
             text: format!("{} care sheet", species.name),
             href: format!("../public/{care}"),

@@ -3,8 +3,8 @@
 use jiff::civil::Date;
 use serde::Serialize;
 
-use crate::model::Site;
 use crate::model::word::Word;
+use crate::model::{Model, Site};
 
 /// The frame of a page.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -29,6 +29,8 @@ pub struct Frame {
     pub private: bool,
     /// The sentence about the vet.
     pub vet: String,
+    /// Whether the site has species, and so pages that compare them.
+    pub has_species: bool,
     /// The page's full address, where the site has one.
     pub address: Option<String>,
 }
@@ -39,14 +41,14 @@ const VET: &str = "This sheet does not replace a vet. If an animal seems ill, ri
 impl Frame {
     /// The frame of the page at a path inside the public or private part.
     pub fn new(
-        site: &Site,
+        model: &Model,
         path: &str,
         private: bool,
         title: &str,
         description: &str,
         as_of: Date,
     ) -> Frame {
-        let address = public_address(site, path).filter(|_| !private);
+        let site = &model.site;
         Frame {
             title: title.to_owned(),
             description: description.to_owned(),
@@ -58,15 +60,16 @@ impl Frame {
             as_of: long_date(as_of),
             private,
             vet: site.vet.clone().unwrap_or_else(|| VET.to_owned()),
-            address,
+            has_species: !model.species.is_empty(),
+            address: if private { None } else { full_address(site, path) },
         }
     }
 }
 
-/// The full address of a public page, where the site has one.
-pub(super) fn public_address(site: &Site, path: &str) -> Option<String> {
-    let address = site.address.as_ref()?;
-    Some(format!("{}/{}", address.trim_end_matches('/'), path.trim_end_matches("index.html")))
+/// The full address of the page at a path inside the public part, where the site has an address.
+pub fn full_address(site: &Site, path: &str) -> Option<String> {
+    let address = site.address.as_ref()?.trim_end_matches('/');
+    Some(format!("{address}/{}", path.trim_end_matches("index.html")))
 }
 
 /// A date as it is read aloud: `25 November 2026`.

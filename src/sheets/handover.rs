@@ -69,7 +69,7 @@ pub fn handover(
     ];
     let title = format!("Handover of {}, {}", animal.name, species.name);
     HandoverSheet {
-        frame: Frame::new(&model.site, &super::handover_path(key), true, &title, &title, as_of),
+        frame: Frame::new(model, &super::handover_path(key), true, &title, &title, as_of),
         name: animal.name.clone(),
         species: species.name.clone(),
         scientific: species.scientific.clone(),

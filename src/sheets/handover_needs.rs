@@ -9,7 +9,7 @@ use crate::quantity::{Humidity, Length, Mass, Rounding, Span, System, print_one}
 
 use super::blocks::{Chapter, Fact, Shown, Table, WorkingBlock};
 use super::frame::long_date;
-use super::{care, print, tables, upkeep};
+use super::{care, drawing, print, tables, upkeep};
 
 /// The set-up as it stands, with its readings.
 pub(super) fn set_up(animal: &Animal, own: &AnimalFigures, model: &Model) -> Chapter {
@@ -74,6 +74,7 @@ pub(super) fn set_up(animal: &Animal, own: &AnimalFigures, model: &Model) -> Cha
         housing.fallback.clone().map_or_else(Shown::missing, Shown::plain),
     ));
     chapter.tables.extend(readings(own, units));
+    chapter.drawings.extend(drawing::front(animal, own, units));
     chapter
 }
 

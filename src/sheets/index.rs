@@ -7,6 +7,7 @@ use crate::figures::growth::adult_range_cm;
 use crate::figures::working::{Ends, ends};
 use crate::model::word::{Sex, Status, Word};
 use crate::model::{Model, Species};
+use crate::quantity::{Length, Rounding};
 
 use super::blocks::{Link, Shown};
 use super::frame::Frame;
@@ -77,24 +78,12 @@ pub fn index(model: &Model, figures: &Figures) -> IndexSheet {
             .filter(|(_, species)| species.kind == kind)
             .filter_map(|(key, species)| {
                 let of = figures.species.get(key)?;
-                let lengths = lengths(species);
-                let years = of.years.map(|(low, high)| {
-                    (low.map(|years| years * 365.25), high.map(|years| years * 365.25))
-                });
                 Some(SpeciesEntry {
                     link: Link { text: species.name.clone(), href: super::care_path(key) },
                     scientific: species.scientific.clone(),
                     summary: species.summary.clone(),
-                    size: print::shown::<crate::quantity::Length>(
-                        lengths,
-                        units,
-                        crate::quantity::Rounding::Nearest,
-                    ),
-                    years: print::shown::<crate::quantity::Span>(
-                        years,
-                        units,
-                        crate::quantity::Rounding::Nearest,
-                    ),
+                    size: print::shown::<Length>(lengths(species), units, Rounding::Nearest),
+                    years: print::years(of.years, units),
                     space: care::space(of, units),
                 })
             })
@@ -125,7 +114,7 @@ pub fn index(model: &Model, figures: &Figures) -> IndexSheet {
         .map(|(key, page)| Link { text: page.title.clone(), href: super::page_path(key) });
     IndexSheet {
         frame: Frame::new(
-            &model.site,
+            model,
             "index.html",
             false,
             &model.site.title,
@@ -140,7 +129,7 @@ pub fn index(model: &Model, figures: &Figures) -> IndexSheet {
 }
 
 /// How long it grows, nose to tail tip where that is given: what a reader pictures.
-fn lengths(species: &Species) -> Option<Ends> {
+pub(super) fn lengths(species: &Species) -> Option<Ends> {
     match &species.size.total_length {
         Some(total) => Some(ends(&total.value)),
         None => {

@@ -4,18 +4,23 @@
 //! built from types that cannot hold anything private.
 
 pub mod animal;
+pub mod binder;
 pub mod blocks;
 pub mod card;
 pub mod care;
 pub mod cautions;
 pub mod chart;
 pub mod citing;
+pub mod compare;
 pub mod door;
+pub mod drawing;
+pub mod fits;
 pub mod frame;
 pub mod handover;
 mod handover_needs;
 mod handover_record;
 pub mod index;
+pub mod not_found;
 pub mod order;
 pub mod page;
 mod phrases;
@@ -28,6 +33,7 @@ pub mod sitter_days;
 pub mod sources;
 pub mod tables;
 mod upkeep;
+pub mod web;
 pub mod words;
 
 use serde::Serialize;
@@ -47,6 +53,18 @@ pub enum Sheet {
     Card(Box<card::WallCard>),
     /// A published animal.
     Animal(Box<animal::AnimalSheet>),
+    /// Every care sheet in one document.
+    Binder(Box<binder::BinderSheet>),
+    /// The species side by side.
+    Compare(Box<compare::CompareSheet>),
+    /// What fits in a space.
+    Fits(Box<fits::FitsSheet>),
+    /// What a host shows where there is no page.
+    NotFound(Box<not_found::NotFoundSheet>),
+    /// The list of pages for search engines.
+    Sitemap(Box<web::Sitemap>),
+    /// The feed of reviewed sheets.
+    Feed(Box<web::Feed>),
     /// The bibliography.
     Sources(Box<sources::SourcesSheet>),
     /// A further page.
@@ -74,6 +92,18 @@ pub enum Wanted {
     Card(String),
     /// The page of an animal.
     Animal(String),
+    /// Every care sheet in one document.
+    Binder,
+    /// The species side by side, in an order.
+    Compare(compare::Order),
+    /// What fits in a space.
+    Fits,
+    /// What a host shows where there is no page.
+    NotFound,
+    /// The list of pages for search engines.
+    Sitemap,
+    /// The feed of reviewed sheets.
+    Feed,
     /// The bibliography.
     Sources,
     /// A further page.
@@ -91,6 +121,10 @@ pub enum Wanted {
 }
 
 const SOURCES: &str = "sources/index.html";
+const BINDER: &str = "binder.html";
+const NOT_FOUND: &str = "404.html";
+const SITEMAP: &str = "sitemap.xml";
+const FEED: &str = "feed.xml";
 
 fn care_path(key: &str) -> String {
     format!("species/{key}/index.html")
@@ -131,11 +165,23 @@ fn record_path(key: &str) -> String {
 impl Wanted {
     /// The path of the page below the output folder.
     pub fn path(&self) -> String {
-        let inside = match self {
+        let part = if self.is_private() { "private" } else { "public" };
+        format!("{part}/{}", self.path_inside())
+    }
+
+    /// The path of the page inside its part of the output.
+    fn path_inside(&self) -> String {
+        match self {
             Wanted::Index => "index.html".to_owned(),
             Wanted::Care(key) => care_path(key),
             Wanted::Card(key) => card_path(key),
             Wanted::Animal(key) => animal_path(key),
+            Wanted::Binder => BINDER.to_owned(),
+            Wanted::Compare(order) => order.path().to_owned(),
+            Wanted::Fits => compare::FITS.to_owned(),
+            Wanted::NotFound => NOT_FOUND.to_owned(),
+            Wanted::Sitemap => SITEMAP.to_owned(),
+            Wanted::Feed => FEED.to_owned(),
             Wanted::Sources => SOURCES.to_owned(),
             Wanted::Page(key) => page_path(key),
             Wanted::Handover(key) => handover_path(key),
@@ -143,9 +189,7 @@ impl Wanted {
             Wanted::Record(key) => record_path(key),
             Wanted::Sitter(stay) => sitter_path(stay),
             Wanted::Round(monday) => round_path(*monday),
-        };
-        let part = if self.is_private() { "private" } else { "public" };
-        format!("{part}/{inside}")
+        }
     }
 
     /// Whether it holds names, numbers and histories that nobody outside may see.
@@ -167,6 +211,12 @@ impl Wanted {
             Wanted::Care(_) => "care.html",
             Wanted::Card(_) => "card.html",
             Wanted::Animal(_) => "animal.html",
+            Wanted::Binder => "binder.html",
+            Wanted::Compare(_) => "compare.html",
+            Wanted::Fits => "fits.html",
+            Wanted::NotFound => "404.html",
+            Wanted::Sitemap => "sitemap.xml",
+            Wanted::Feed => "feed.xml",
             Wanted::Sources => "sources.html",
             Wanted::Page(_) => "page.html",
             Wanted::Handover(_) => "handover.html",
@@ -180,7 +230,15 @@ impl Wanted {
 
 /// Lists every page of a site, in the order of their paths.
 pub fn plan(model: &Model) -> Vec<Wanted> {
-    let mut wanted = vec![Wanted::Index, Wanted::Sources];
+    let mut wanted = vec![Wanted::Index, Wanted::Sources, Wanted::NotFound];
+    if !model.species.is_empty() {
+        wanted.extend([Wanted::Binder, Wanted::Fits]);
+        wanted.extend(compare::Order::ALL.map(Wanted::Compare));
+    }
+    // Both are lists of full addresses; a site that does not know its own has neither.
+    if model.site.address.is_some() {
+        wanted.extend([Wanted::Sitemap, Wanted::Feed]);
+    }
     for key in model.species.keys() {
         wanted.push(Wanted::Care(key.clone()));
         wanted.push(Wanted::Card(key.clone()));
@@ -204,6 +262,14 @@ pub fn plan(model: &Model) -> Vec<Wanted> {
 pub fn build(model: &Model, figures: &Figures, wanted: &Wanted) -> Option<Sheet> {
     Some(match wanted {
         Wanted::Index => Sheet::Index(Box::new(index::index(model, figures))),
+        Wanted::Binder => Sheet::Binder(Box::new(binder::binder(model, figures))),
+        Wanted::Compare(order) => {
+            Sheet::Compare(Box::new(compare::compare(model, figures, *order)))
+        }
+        Wanted::Fits => Sheet::Fits(Box::new(fits::fits(model, figures))),
+        Wanted::NotFound => Sheet::NotFound(Box::new(not_found::not_found(model, figures))),
+        Wanted::Sitemap => Sheet::Sitemap(Box::new(web::sitemap(model)?)),
+        Wanted::Feed => Sheet::Feed(Box::new(web::feed(model, figures)?)),
         Wanted::Sources => Sheet::Sources(Box::new(sources::sources(model, figures))),
         Wanted::Care(key) => {
             let (species, of) = (model.species.get(key)?, figures.species.get(key)?);

@@ -27,7 +27,7 @@ pub fn page(model: &Model, figures: &Figures, key: &str, page: &Page) -> PageShe
     };
     PageSheet {
         frame: Frame::new(
-            &model.site,
+            model,
             &super::page_path(key),
             false,
             &page.title,

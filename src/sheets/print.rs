@@ -47,6 +47,17 @@ pub fn days(days: f64) -> Shown {
     print_one(Span::from_days(days), System::Metric, Rounding::Nearest).into()
 }
 
+/// A span given in years, to the nearest.
+pub fn years(years: Option<Ends>, units: System) -> Shown {
+    let days = |years: Option<f64>| years.map(|years| years * 365.25);
+    shown::<Span>(years.map(|(low, high)| (days(low), days(high))), units, Rounding::Nearest)
+}
+
+/// An area, rounded up.
+pub fn area(square_metres: f64, units: System) -> Shown {
+    print_one(Area::from_square_metres(square_metres), units, Rounding::Up).into()
+}
+
 /// Inside measures, rounded up.
 pub fn sides(cm: [f64; 3], units: System) -> Shown {
     let [length, width, height] = cm.map(Length::from_cm);
@@ -74,10 +85,7 @@ pub fn least(least: &Minimum, units: System) -> Shown {
         ));
     }
     if let Some(land) = least.land_m2 {
-        parts.push(with(
-            "land",
-            print_one(Area::from_square_metres(land), units, Rounding::Up).into(),
-        ));
+        parts.push(with("land", area(land, units)));
     }
     parts.retain(|part| !part.first.is_empty());
     join(&parts, ", ")
@@ -89,16 +97,7 @@ fn layout(shape: &Shape, units: System) -> Shown {
         // Joined standards may ask for a floor larger than the sides of the one.
         let larger = shape.floor_m2.filter(|floor| *floor > length * width / 10_000.0 * 1.005);
         return match larger {
-            Some(floor) => join(
-                &[
-                    all,
-                    with(
-                        "floor",
-                        print_one(Area::from_square_metres(floor), units, Rounding::Up).into(),
-                    ),
-                ],
-                ", ",
-            ),
+            Some(floor) => join(&[all, with("floor", area(floor, units))], ", "),
             None => all,
         };
     }
@@ -107,10 +106,7 @@ fn layout(shape: &Shape, units: System) -> Shown {
     if let Some([length, width]) = shape.length_width_cm {
         parts.push(join(&[up(length), up(width)], " × "));
     } else if let Some(floor) = shape.floor_m2 {
-        parts.push(with(
-            "floor",
-            print_one(Area::from_square_metres(floor), units, Rounding::Up).into(),
-        ));
+        parts.push(with("floor", area(floor, units)));
     }
     if let Some(height) = shape.height_cm {
         parts.push(with("height", up(height)));

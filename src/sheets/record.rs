@@ -68,7 +68,7 @@ pub fn record(
     let (as_of, units) = (figures.as_of, model.site.units);
     let title = format!("Record of {}", animal.name);
     RecordSheet {
-        frame: Frame::new(&model.site, &super::record_path(key), true, &title, &title, as_of),
+        frame: Frame::new(model, &super::record_path(key), true, &title, &title, as_of),
         name: animal.name.clone(),
         species: species.name.clone(),
         scientific: species.scientific.clone(),

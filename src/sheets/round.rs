@@ -123,14 +123,7 @@ pub fn round(model: &Model, figures: &Figures, monday: Date) -> RoundSheet {
     once.extend(reviews(model, sunday));
     let title = format!("Round, week of {}", long_date(monday));
     RoundSheet {
-        frame: Frame::new(
-            &model.site,
-            &super::round_path(monday),
-            true,
-            &title,
-            &title,
-            figures.as_of,
-        ),
+        frame: Frame::new(model, &super::round_path(monday), true, &title, &title, figures.as_of),
         span: format!("{} to {}", long_date(monday), long_date(sunday)),
         days,
         once,

@@ -104,14 +104,7 @@ pub fn sitter(model: &Model, figures: &Figures, stay: &Stay) -> SitterSheet {
         guest.warnings.iter().any(|warning| warning.starts_with("Two adults"))
     });
     SitterSheet {
-        frame: Frame::new(
-            &model.site,
-            &super::sitter_path(stay),
-            true,
-            &title,
-            &title,
-            figures.as_of,
-        ),
+        frame: Frame::new(model, &super::sitter_path(stay), true, &title, &title, figures.as_of),
         span,
         contacts: contacts(model),
         house: house(model),

@@ -92,7 +92,7 @@ pub fn sources(model: &Model, figures: &Figures) -> SourcesSheet {
         .collect();
     SourcesSheet {
         frame: Frame::new(
-            &model.site,
+            model,
             super::SOURCES,
             false,
             "Sources",

@@ -54,7 +54,7 @@ pub fn role_of(path: &str) -> Option<(Role, &str)> {
         ("animals", "toml") => Role::Animal,
         ("animals", "csv") => Role::Log,
         ("pages", "md") => Role::Page,
-        ("templates", "html") => return Some((Role::Template, file)),
+        ("templates", "html" | "xml") => return Some((Role::Template, file)),
         ("theme", "css" | "svg") => return Some((Role::Theme, file)),
         _ => return None,
     };

@@ -12,7 +12,8 @@ pub(crate) fn breaks(file: &str, text: &str) -> Vec<String> {
         }
         let filters: Vec<&str> = tag.split('|').map(str::trim).collect();
         for pair in filters.windows(2) {
-            if pair[1].starts_with("safe") && !["prose", "line"].contains(&pair[0]) {
+            let name = pair[0].split('(').next().unwrap_or_default();
+            if pair[1].starts_with("safe") && !["prose", "line"].contains(&name) {
                 found.push(format!("{file}:{number}: `safe` stands behind `{}`", pair[0]));
             }
         }

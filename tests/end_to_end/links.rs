@@ -9,6 +9,9 @@ use crate::site::{Site, TODAY, Tree, tree};
 const ADDRESSES: [&str; 8] =
     ["href", "src", "srcset", "poster", "data", "action", "formaction", "background"];
 
+/// Where the example site would stand.
+const HOME: &str = "https://example.org/quillmere/";
+
 struct Page {
     path: String,
     text: String,
@@ -75,6 +78,9 @@ fn check(files: &Tree) -> (usize, Vec<String>) {
                 element.attributes.iter().filter(|(name, _)| ADDRESSES.contains(&name.as_str()))
             {
                 links += 1;
+                // A host shows this page at every depth, so its links are full addresses: they are followed from the root.
+                let own = address.strip_prefix(HOME).filter(|_| page.path == "public/404.html");
+                let address = own.unwrap_or(address);
                 let mut report = |what: &str| {
                     broken
                         .push(format!("{}: <{} {name}={address}> {what}", page.path, element.name))
@@ -83,9 +89,7 @@ fn check(files: &Tree) -> (usize, Vec<String>) {
                     element.name == "link" && element.attribute("rel") == Some("canonical");
                 match scheme(address).as_deref() {
                     Some("https") if canonical => {} // Told to search engines, never loaded.
-                    Some("http" | "https")
-                        if address.starts_with("https://example.org/quillmere/") =>
-                    {
+                    Some("http" | "https") if address.starts_with(HOME) => {
                         report("is a link to its own site")
                     }
                     Some("http" | "https" | "mailto" | "tel") if element.name == "a" => continue,
@@ -195,13 +199,22 @@ fn pages_work_without_scripts_and_name_every_place_once() {
     }
 }
 
+/// Whether an element is the title of a drawing, which its drawing refers to.
+fn names_a_drawing(element: &Element) -> bool {
+    element.name == "title" && element.attribute("id").is_some()
+}
+
 #[test]
 fn every_page_has_one_title_one_heading_and_its_language() {
     let site = Site::example("headings");
     site.compile();
     for page in pages(&tree(&site.out())) {
-        let count =
-            |name: &str| page.elements.iter().filter(|element| element.name == name).count();
+        let count = |name: &str| {
+            page.elements
+                .iter()
+                .filter(|element| element.name == name && !names_a_drawing(element))
+                .count()
+        };
         assert_eq!(
             (count("title"), count("h1"), count("main")),
             (1, 1, 1),

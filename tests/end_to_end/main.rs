@@ -5,6 +5,8 @@
     reason = "these tests lay out sites on the disk and read what is written"
 )]
 
+mod compare;
+mod drawings;
 mod figures;
 mod html;
 mod keeping;
@@ -13,3 +15,4 @@ mod privacy;
 mod private_sheets;
 mod same_bytes;
 mod site;
+mod web;

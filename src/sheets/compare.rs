@@ -1,0 +1,298 @@
+//! The species side by side, as somebody who is choosing an animal wants them: facts, no score, in several orders.
+
+use std::cmp::Ordering;
+
+use serde::Serialize;
+
+use crate::figures::grown::{GrownSpace, grown_space};
+use crate::figures::working::{Ends, number};
+use crate::figures::{Figures, SpeciesFigures};
+use crate::model::word::{Company, Habit, Word};
+use crate::model::{Model, Species};
+use crate::quantity::{Length, Rounding, System};
+
+use super::blocks::{Link, Shown};
+use super::frame::Frame;
+use super::{index, order, phrases, print};
+
+/// An order in which the species can stand.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Order {
+    /// By common name.
+    Name,
+    /// By the floor that a grown animal needs.
+    Space,
+    /// By length when grown.
+    Length,
+    /// By span of life.
+    Years,
+}
+
+impl Order {
+    /// Every order, the one that a reader meets first in front.
+    pub const ALL: [Order; 4] = [Order::Name, Order::Space, Order::Length, Order::Years];
+
+    /// The path of its page inside the public part.
+    pub fn path(self) -> &'static str {
+        match self {
+            Order::Name => "compare/index.html",
+            Order::Space => "compare/by-space.html",
+            Order::Length => "compare/by-length.html",
+            Order::Years => "compare/by-years.html",
+        }
+    }
+
+    fn says(self) -> &'static str {
+        match self {
+            Order::Name => "by name",
+            Order::Space => "by space",
+            Order::Length => "by length",
+            Order::Years => "by years",
+        }
+    }
+
+    fn explained(self) -> &'static str {
+        match self {
+            Order::Name => "The species stand by common name.",
+            Order::Space => {
+                "The species stand by the floor that a grown animal needs, the smallest first; last those for which no standard in force gives one."
+            }
+            Order::Length => {
+                "The species stand by the length that they may reach, the shortest first."
+            }
+            Order::Years => {
+                "The species stand by the years that they may live, the fewest first; last those whose span of life is open or not known."
+            }
+        }
+    }
+}
+
+/// The path of the page that says what fits in a space.
+pub const FITS: &str = "compare/fits.html";
+
+/// The species side by side.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct CompareSheet {
+    /// The frame.
+    pub frame: Frame,
+    /// The page's heading.
+    pub title: String,
+    /// In which order the species stand.
+    pub explained: String,
+    /// The same in other orders, and what fits in a space.
+    pub orders: Vec<Turn>,
+    /// The tables, each with every species.
+    pub tables: Vec<LinkedTable>,
+    /// What the figures mean.
+    pub notes: Vec<String>,
+}
+
+/// A link between the pages of the comparison.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Turn {
+    /// Where it leads.
+    pub link: Link,
+    /// Whether it is the page itself.
+    pub here: bool,
+}
+
+/// A table whose rows are headed by links to care sheets.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct LinkedTable {
+    /// Its anchor.
+    pub id: String,
+    /// Its heading.
+    pub title: String,
+    /// A sentence above the rows.
+    pub caption: String,
+    /// The headings, that of the animals included.
+    pub head: Vec<String>,
+    /// The rows.
+    pub rows: Vec<LinkedRow>,
+}
+
+/// A species in a table.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct LinkedRow {
+    /// Its care sheet.
+    pub link: Link,
+    /// Its kind of animal.
+    pub kind: String,
+    /// What is said of it, a cell for each heading after the first.
+    pub cells: Vec<Shown>,
+}
+
+/// A species with what is compared.
+pub(super) struct Candidate<'a> {
+    pub(super) key: &'a str,
+    pub(super) species: &'a Species,
+    pub(super) of: &'a SpeciesFigures,
+    pub(super) lengths: Option<Ends>,
+    pub(super) space: Option<GrownSpace>,
+}
+
+/// Every species in an order.
+pub(super) fn candidates<'a>(
+    model: &'a Model,
+    figures: &'a Figures,
+    order: Order,
+) -> Vec<Candidate<'a>> {
+    let all = order::in_order(model).into_iter().filter_map(|(key, species)| {
+        let of = figures.species.get(key)?;
+        let (lengths, space) = (index::lengths(species), grown_space(&of.enclosure));
+        Some(Candidate { key, species, of, lengths, space })
+    });
+    let mut all: Vec<Candidate<'a>> = all.collect();
+    // What is open or not known comes last: nobody should take it for little.
+    let most = |ends: Option<Ends>| ends.and_then(|(_, most)| most);
+    all.sort_by(|a, b| {
+        let first = match order {
+            Order::Name => Ordering::Equal,
+            Order::Space => last_if_none(
+                a.space.as_ref().map(|space| space.floor_m2),
+                b.space.as_ref().map(|space| space.floor_m2),
+            ),
+            Order::Length => last_if_none(most(a.lengths), most(b.lengths)),
+            Order::Years => last_if_none(most(a.of.years), most(b.of.years)),
+        };
+        first.then_with(|| a.species.name.to_lowercase().cmp(&b.species.name.to_lowercase()))
+    });
+    all
+}
+
+fn last_if_none(a: Option<f64>, b: Option<f64>) -> Ordering {
+    a.unwrap_or(f64::INFINITY).total_cmp(&b.unwrap_or(f64::INFINITY))
+}
+
+/// The row of a species, headed by a link to its care sheet.
+pub(super) fn row(one: &Candidate<'_>, cells: Vec<Shown>) -> LinkedRow {
+    LinkedRow {
+        link: Link { text: one.species.name.clone(), href: super::care_path(one.key) },
+        kind: one.species.kind.spelling().to_owned(),
+        cells,
+    }
+}
+
+/// The links between the pages of the comparison; `here` is the path of the page itself.
+pub(super) fn turns(here: &str) -> Vec<Turn> {
+    let orders = Order::ALL.map(|order| (order.says(), order.path()));
+    let all = orders.into_iter().chain([("what fits in a space", FITS)]);
+    all.map(|(text, href)| Turn {
+        link: Link { text: super::animal::capital(text), href: href.to_owned() },
+        here: href == here,
+    })
+    .collect()
+}
+
+/// The headings of a table whose first column holds the animals.
+pub(super) fn head(rest: &[&str]) -> Vec<String> {
+    std::iter::once("Animal").chain(rest.iter().copied()).map(str::to_owned).collect()
+}
+
+/// Builds the comparison in an order.
+pub fn compare(model: &Model, figures: &Figures, order: Order) -> CompareSheet {
+    let units = model.site.units;
+    let all = candidates(model, figures, order);
+    let title = match order {
+        Order::Name => "The species side by side".to_owned(),
+        other => format!("The species side by side, {}", other.says()),
+    };
+    let tables = vec![
+        LinkedTable {
+            id: "room".to_owned(),
+            title: "Room, years and money".to_owned(),
+            caption: "What a grown animal needs of a home".to_owned(),
+            head: head(&["Grows to", "Lives", "Floor", "Sizes to buy or build", "Runs at, a year"]),
+            rows: all.iter().map(|one| row(one, room(one, units))).collect(),
+        },
+        LinkedTable {
+            id: "daily".to_owned(),
+            title: "Food, climate and company".to_owned(),
+            caption: "What its days are like".to_owned(),
+            head: head(&["Eats, grown", "UV zone", "Humidity", "Active", "Company", "Dangers"]),
+            rows: all.iter().map(|one| row(one, daily(one, units))).collect(),
+        },
+    ];
+    CompareSheet {
+        frame: Frame::new(
+            model,
+            order.path(),
+            false,
+            &title,
+            "How large each animal grows, how long it lives, and what it needs of space, money, light and company.",
+            figures.as_of,
+        ),
+        title,
+        explained: order.explained().to_owned(),
+        orders: turns(order.path()),
+        tables,
+        notes: vec![
+            SPACE.to_owned(),
+            "The running cost is for food, heat and lamps at the site's prices, without vets and without the enclosure.".to_owned(),
+            "An animal that is easy for one keeper is hard for another: nothing here is ranked. Read the whole care sheet before you choose.".to_owned(),
+        ],
+    }
+}
+
+/// What the space in these tables means.
+pub(super) const SPACE: &str = "The floor and the size are for one grown animal at the top of its adult range, for the sex or form that needs the most. They satisfy every standard in force and are rounded up to sizes that can be bought or built. A standard is a floor, not a goal.";
+
+fn room(one: &Candidate<'_>, units: System) -> Vec<Shown> {
+    let cost = one.of.cost.as_ref().map(|cost| {
+        let (low, high) = cost.per_year;
+        let (low, high) = (number(low, 0), number(high, 0));
+        let range = if low == high { low } else { format!("{low}–{high}") };
+        Shown::plain(format!("{range} {}", cost.currency))
+    });
+    vec![
+        print::shown::<Length>(one.lengths, units, Rounding::Nearest),
+        print::years(one.of.years, units),
+        floor(one, units),
+        size(one, units),
+        cost.unwrap_or_else(Shown::missing),
+    ]
+}
+
+/// The floor that a grown animal needs.
+pub(super) fn floor(one: &Candidate<'_>, units: System) -> Shown {
+    one.space.as_ref().map_or_else(Shown::missing, |space| print::area(space.floor_m2, units))
+}
+
+/// The size to buy or build.
+pub(super) fn size(one: &Candidate<'_>, units: System) -> Shown {
+    one.space.as_ref().map_or_else(Shown::missing, |space| print::sides(space.inside_cm, units))
+}
+
+fn daily(one: &Candidate<'_>, units: System) -> Vec<Shown> {
+    let species = one.species;
+    let zone = one.of.light.zone.map(|zone| Shown::plain(zone.to_string()));
+    let humidity = species.humidity.range.as_ref();
+    let humidity = humidity.map(|range| range.value.print(units, Rounding::Nearest).into());
+    let in_water = species.habit == Habit::Aquatic;
+    let dangers: Vec<&str> = species.cautions.iter().map(|danger| danger.spelling()).collect();
+    vec![
+        food(species, units),
+        zone.unwrap_or_else(Shown::missing),
+        humidity.unwrap_or_else(|| {
+            if in_water { Shown::plain("lives in water") } else { Shown::missing() }
+        }),
+        Shown::plain(phrases::active(species.active)),
+        Shown::plain(match species.company {
+            Company::Alone => "none",
+            Company::Pairs => "none, or one that it gets on with",
+            Company::Groups => "none, or a group",
+        }),
+        Shown::plain(if dangers.is_empty() { "–".to_owned() } else { dangers.join(", ") }),
+    ]
+}
+
+/// What a grown animal eats and how often.
+fn food(species: &Species, units: System) -> Shown {
+    let Some(stage) = species.grown_stage() else { return Shown::missing() };
+    let every = stage.every.as_ref().map(|every| every.value.print(units, Rounding::Nearest).first);
+    match (&stage.meal, every) {
+        (Some(meal), Some(every)) => Shown::plain(format!("{meal}, every {every}")),
+        (Some(meal), None) => Shown::plain(meal.clone()),
+        _ => Shown::missing(),
+    }
+}

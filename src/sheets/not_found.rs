@@ -1,0 +1,34 @@
+//! What a host shows where there is no page.
+
+use serde::Serialize;
+
+use crate::figures::Figures;
+use crate::model::Model;
+
+use super::frame::{Frame, full_address};
+
+/// The page for an address that leads nowhere.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct NotFoundSheet {
+    /// The frame.
+    pub frame: Frame,
+}
+
+/// Builds the page.
+pub fn not_found(model: &Model, figures: &Figures) -> NotFoundSheet {
+    let mut frame = Frame::new(
+        model,
+        super::NOT_FOUND,
+        false,
+        "There is no such page",
+        "The address leads nowhere on this site.",
+        figures.as_of,
+    );
+    // A host shows this page at whatever address was asked for, however deep: only full addresses lead back from there.
+    if let Some(root) = full_address(&model.site, "") {
+        frame.root = root;
+    }
+    // It has no address of its own.
+    frame.address = None;
+    NotFoundSheet { frame }
+}
