@@ -18,7 +18,7 @@ use super::lifetime::{self, Outgrown};
 use super::moisture::{MoistureFigures, condenses_below_c, moisture};
 use super::space::Space;
 use super::upkeep::{self, Upkeep};
-use super::working::{Why, Working};
+use super::working::{Why, Working, absent};
 
 /// The derived figures of one animal.
 #[derive(Debug, Clone, PartialEq)]
@@ -99,6 +99,14 @@ pub fn animal(model: &Model, animal: &Animal, species: &Species, as_of: Date) ->
     let humidity = own_humidity(species, &zones, &mut why);
     let air: Vec<(f64, f64)> =
         zones.iter().filter_map(|zone| zone.day_c.zip(zone.humidity_percent)).collect();
+    for (name, given) in [
+        ("humidity.range_percent", humidity.range_percent.is_some()),
+        ("humidity.ceiling_percent", humidity.ceiling_percent.is_some()),
+    ] {
+        if !given {
+            absent(&mut why, name, "its species gives none");
+        }
+    }
     let condenses_below_c = condenses_below_c(&air);
     if condenses_below_c.is_none() {
         absent(
@@ -113,6 +121,9 @@ pub fn animal(model: &Model, animal: &Animal, species: &Species, as_of: Date) ->
         heat.why.iter().for_each(|(name, reason)| absent(&mut why, name, reason));
     }
     let moisture = housed(housing, |housing| moisture(housing, species), "moisture", &mut why);
+    if moisture.as_ref().is_some_and(|moisture| moisture.spray_ml.is_none()) {
+        absent(&mut why, "moisture.spray_ml", "no interval of spraying is given");
+    }
     let feeding = feeding::of_animal(animal, species, &model.site, &body, as_of, &mut why);
     let energy = match feeding::energy_of_animal(species, &feeding, &body) {
         Ok(energy) => Some(energy),
@@ -158,10 +169,6 @@ pub fn animal(model: &Model, animal: &Animal, species: &Species, as_of: Date) ->
     }
 }
 
-pub(super) fn absent(why: &mut Why, name: &str, reason: &str) {
-    why.insert(name.to_owned(), reason.to_owned());
-}
-
 /// Works something out for an enclosure; where there is none, or something of it is not known, that is the reason.
 fn housed<T>(
     housing: Option<&Housing>,
@@ -185,8 +192,13 @@ fn cost_of(
     feeding: &AnimalFeeding,
     why: &mut Why,
 ) -> Option<RunningCost> {
-    let housing = animal.housing.as_ref()?;
-    let heat = heat?;
+    let known = animal.housing.as_ref().zip(heat);
+    let Some((housing, heat)) = known else {
+        for name in cost::FIGURES {
+            absent(why, name, "its heat could not be worked out");
+        }
+        return None;
+    };
     let days =
         feeding.interval_days.and_then(|(low, high)| Some((low.or(high)? + high.or(low)?) / 2.0));
     let mass_g = feeding.mass_g.and_then(|(low, high)| Some((low.or(high)? + high.or(low)?) / 2.0));
@@ -200,7 +212,9 @@ fn cost_of(
     match cost::of_animal(&model.site, &consumption) {
         Ok(cost) => Some(cost),
         Err(reason) => {
-            absent(why, "commitment.running_cost_per_year", &reason);
+            for name in cost::FIGURES {
+                absent(why, name, &reason);
+            }
             None
         }
     }

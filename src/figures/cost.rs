@@ -10,6 +10,9 @@ use super::formula::heat::{Face, HeatedBox, Layer, UNCERTAINTY};
 use super::heat::asked_c;
 use super::working::{Working, number};
 
+/// The names of what is absent where a cost cannot be worked out.
+pub const FIGURES: [&str; 2] = ["commitment.running_cost_per_year", "commitment.currency"];
+
 /// The running cost of a year.
 #[derive(Debug, Clone, PartialEq)]
 pub struct RunningCost {

@@ -8,7 +8,7 @@ use crate::model::{Animal, Site, Species};
 use super::calendar::{days_after, days_between};
 use super::energy;
 use super::prey;
-use super::working::{Ends, Why, Working, both, ends, number};
+use super::working::{self, Ends, Why, Working, absent, both, ends, number};
 
 /// How a stage of life is fed.
 #[derive(Debug, Clone, PartialEq)]
@@ -246,19 +246,21 @@ pub fn of_animal(
         "due = the last day food was offered + the interval; meal = share × the last weight",
         "definition; interval and share are the keeper's practice or the species'",
     );
-    let Some((place, unsure)) = stage_of(species, body) else {
-        why.insert("feeding.stage".to_owned(), "the species gives no feeding stages".to_owned());
-        return AnimalFeeding { working, ..AnimalFeeding::default() };
-    };
-    let stage = &species.feeding[place];
-    if let Some(unsure) = unsure {
+    let told = stage_of(species, body);
+    if told.is_none() {
+        absent(why, "feeding.stage", "the species gives no feeding stages");
+    }
+    let stage = told.map(|(place, _)| &species.feeding[place]);
+    if let Some(unsure) = told.and_then(|(_, unsure)| unsure) {
         working.assume(unsure);
     }
     let practice = animal.feeding.as_ref();
     let own_interval = practice.and_then(|practice| practice.every).map(|(range, _)| ends(&range));
-    let interval_days = own_interval.or(stage.every.as_ref().map(|cited| ends(&cited.value)));
+    let interval_days = own_interval
+        .or(stage.and_then(|stage| stage.every.as_ref()).map(|cited| ends(&cited.value)));
     let own_mass = practice.and_then(|practice| practice.mass).map(|(range, _)| ends(&range));
-    let share = stage.share.as_ref().and_then(|cited| both(ends(&cited.value)));
+    let share =
+        stage.and_then(|stage| stage.share.as_ref()).and_then(|cited| both(ends(&cited.value)));
     let by_share = share.zip(body.mass_g).map(|((low, high), mass_g)| {
         working.step(format!(
             "{}–{} % of {} g = {}–{} g",
@@ -270,14 +272,15 @@ pub fn of_animal(
         ));
         (Some(mass_g * low / 100.0), Some(mass_g * high / 100.0))
     });
-    let mass_g = own_mass.or(by_share).or(stage.mass.as_ref().map(|cited| ends(&cited.value)));
+    let mass_g = own_mass
+        .or(by_share)
+        .or(stage.and_then(|stage| stage.mass.as_ref()).map(|cited| ends(&cited.value)));
     if mass_g.is_none() {
-        why.insert(
-            "feeding.mass_g".to_owned(),
-            "no mass, and no share with a weight, is given for a meal".to_owned(),
-        );
+        absent(why, "feeding.mass_g", "no mass, and no share with a weight, is given for a meal");
     }
-    let meal = practice.and_then(|practice| practice.meal.clone()).or(stage.meal.clone());
+    let meal = practice
+        .and_then(|practice| practice.meal.clone())
+        .or(stage.and_then(|stage| stage.meal.clone()));
     let last_offered = animal.meals().map(|(date, ..)| date).filter(|date| *date <= as_of).max();
     let last_eaten = animal.last_eaten().filter(|date| *date <= as_of);
     let due = |days: Option<f64>| days_after(last_offered?, days?);
@@ -289,18 +292,31 @@ pub fn of_animal(
             "{last} + {} days = {next}",
             number(shortest.or(longest).unwrap_or(0.0), 1)
         )),
-        (None, _) => {
-            drop(why.insert("feeding.next_due".to_owned(), "the log holds no meal".to_owned()))
+        (last, _) => {
+            let reason =
+                if last.is_none() { "the log holds no meal" } else { "no interval is given" };
+            absent(why, "feeding.next_due", reason);
+            absent(why, "feeding.due_until", reason);
         }
-        _ => drop(why.insert("feeding.next_due".to_owned(), "no interval is given".to_owned())),
+    }
+    let prey_class = meal
+        .as_deref()
+        .zip(working::middle(mass_g))
+        .and_then(|(meal, mass_g)| prey::class(site, meal, mass_g));
+    if prey_class.is_none() {
+        absent(
+            why,
+            "feeding.prey_class",
+            "its meal is on no ladder of prey, or its mass is not known",
+        );
+    }
+    if meal.is_none() {
+        absent(why, "feeding.meal", "no meal is named");
     }
     AnimalFeeding {
-        stage: Some(place),
-        stage_name: Some(stage.name.clone()),
-        prey_class: meal.as_deref().zip(mass_g).and_then(|(meal, (low, high))| {
-            let middle_g = (low.or(high)? + high.or(low)?) / 2.0;
-            prey::class(site, meal, middle_g)
-        }),
+        stage: told.map(|(place, _)| place),
+        stage_name: stage.map(|stage| stage.name.clone()),
+        prey_class,
         meal,
         mass_g,
         interval_days,
@@ -321,13 +337,10 @@ pub fn energy_of_animal(
     feeding: &AnimalFeeding,
     body: &Body,
 ) -> Result<((f64, f64), Working), String> {
-    let middle = |ends: Option<Ends>| {
-        ends.and_then(|(low, high)| Some((low.or(high)? + high.or(low)?) / 2.0))
-    };
     let meal = energy::Meal {
         food: feeding.meal.as_deref().ok_or("no meal is named")?,
-        mass_g: middle(feeding.mass_g).ok_or("no mass of a meal is given")?,
-        interval_days: middle(feeding.interval_days).ok_or("no interval is given")?,
+        mass_g: working::middle(feeding.mass_g).ok_or("no mass of a meal is given")?,
+        interval_days: working::middle(feeding.interval_days).ok_or("no interval is given")?,
     };
     energy::ratio(species, body.mass_g.ok_or("no weight has been written down")?, meal)
 }

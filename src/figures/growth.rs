@@ -12,7 +12,7 @@ use super::calendar::{days_after, days_between};
 use super::formula::domain::OutOfRange;
 use super::formula::growth_data::{AdultRange, Birth, GrowthRate, GrowthRecord, LengthMeasurement};
 use super::formula::growth_projection::{self, Basis, Projection};
-use super::working::{Ends, Why, Working, number};
+use super::working::{Ends, Why, Working, absent, number};
 
 /// What is known of an animal's growth.
 #[derive(Debug, Clone, PartialEq)]
@@ -97,10 +97,9 @@ pub fn growth(animal: &Animal, species: &Species, as_of: Date, why: &mut Why) ->
         ),
     };
     let Some((low, high)) = adult_range_cm(species, animal.sex, form) else {
-        why.insert(
-            "growth.adult_length_cm".to_owned(),
-            "the species gives no adult length for this sex".to_owned(),
-        );
+        for name in ["growth.adult_length_cm", "growth.still_to_come_cm"] {
+            absent(why, name, "the species gives no adult length for this sex");
+        }
         return figures;
     };
     let latest = measurements.last().map(|measured| measured.length_cm);
@@ -112,6 +111,9 @@ pub fn growth(animal: &Animal, species: &Species, as_of: Date, why: &mut Why) ->
             figures.projection = Some(projection);
         }
         Err(reason) => drop(why.insert("growth.adult_length_cm".to_owned(), reason.to_string())),
+    }
+    if figures.still_to_come_cm.is_none() {
+        absent(why, "growth.still_to_come_cm", "no length has been measured");
     }
     figures
 }

@@ -5,11 +5,10 @@ use jiff::civil::Date;
 use crate::model::housing::Housing;
 use crate::model::{Animal, Model, Species};
 
-use super::animal::absent;
 use super::feeding::Body;
 use super::growth::{AdultLength, GrowthFigures, ReachDates, adult_range_cm, reach};
 use super::space::{self, Need, Space, in_force, join, satisfied};
-use super::working::Why;
+use super::working::{Why, absent};
 
 /// When the present enclosure is outgrown.
 #[derive(Debug, Clone, PartialEq)]
@@ -115,11 +114,9 @@ pub(super) fn enclosure(
     }
     if grown.is_none() {
         let known = |adult: AdultLength| no_rule(&needs(adult.estimate_cm, true, None));
-        absent(
-            why,
-            "enclosure.adult",
-            &growth.adult.map_or("no adult length is known".to_owned(), known),
-        );
+        let reason = growth.adult.map_or("no adult length is known".to_owned(), known);
+        absent(why, "enclosure.adult", &reason);
+        absent(why, "enclosure.adult_at_most", &reason);
     }
     let inside_cm = animal.housing.as_ref().and_then(inside_cm);
     let fits =

@@ -11,7 +11,7 @@ use super::gradient::{self, Gradient};
 use super::humidity::{self, HumidityFigures};
 use super::light::{self, LightFigures};
 use super::space::{self, Need, Rung};
-use super::working::{Ends, Why, Working, ends};
+use super::working::{Ends, Why, Working, absent, ends};
 
 /// The derived figures of a species.
 #[derive(Debug, Clone, PartialEq)]
@@ -88,7 +88,9 @@ pub fn species(model: &Model, species: &Species, as_of: Date) -> SpeciesFigures 
     let cost = match cost::of_species(&model.site, species, largest, grown) {
         Ok(cost) => Some(cost),
         Err(reason) => {
-            why.insert("commitment.running_cost_per_year".to_owned(), reason);
+            for name in cost::FIGURES {
+                absent(&mut why, name, &reason);
+            }
             None
         }
     };

@@ -8,7 +8,7 @@ use super::calendar::{days_after, days_between};
 use super::formula::coil::{coil_width_cm, grown_mass_g};
 use super::formula::day_length::{day_length_h, lamp_hours};
 use super::formula::weight::{NoWeightChange, Weighing, weight_change};
-use super::working::{Ends, Why, ends};
+use super::working::{Ends, Why, absent, ends, middle};
 
 /// Weight, fast, lights, hide and years of one animal.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -47,6 +47,18 @@ pub fn upkeep(
     if fast_days.is_none() {
         why.insert("fast.days".to_owned(), "the log holds no meal that was eaten".to_owned());
     }
+    if species.fasting.is_none() {
+        absent(why, "fast.limit_days", "the species gives no normal fast");
+    }
+    let branch_kg = branches(now, grown_cm);
+    for (name, bears) in ["furniture.branch_load_kg.now", "furniture.branch_load_kg.adult"]
+        .into_iter()
+        .zip(branch_kg)
+    {
+        if bears.is_none() {
+            absent(why, name, "a length, a weight and an adult length are needed");
+        }
+    }
     Upkeep {
         weight_percent: weights(animal, as_of, why),
         fast_days,
@@ -57,7 +69,7 @@ pub fn upkeep(
             .map(|span| span.days()),
         lights_h: lights(animal, species, site, as_of, why),
         coil_cm: coils(species, now, grown_cm, why),
-        branch_kg: branches(now, grown_cm),
+        branch_kg,
         until: until(animal, species, as_of, why),
     }
 }
@@ -100,7 +112,7 @@ fn lights(
 ) -> Option<(f64, f64)> {
     let lamps = animal.housing.iter().flat_map(|housing| &housing.lamps);
     let own = lamps.filter_map(|lamp| lamp.hours).map(|(hours, _)| ends(&hours)).next();
-    let own = own.and_then(|(low, high)| Some((low.or(high)? + high.or(low)?) / 2.0 * 24.0));
+    let own = middle(own).map(|days| days * 24.0);
     let latitude = species.latitudes.as_ref().and_then(|cited| cited.value.middle());
     let natural = latitude.and_then(|latitude| {
         day_length_h(
@@ -111,10 +123,9 @@ fn lights(
         .ok()
     });
     let Some(hours) = own.or(natural) else {
-        why.insert(
-            "light.on".to_owned(),
-            "neither a lamp's hours nor the species' latitudes are given".to_owned(),
-        );
+        for name in ["light.on", "light.off"] {
+            absent(why, name, "neither a lamp's hours nor the species' latitudes are given");
+        }
         return None;
     };
     let hours = hours.clamp(0.0, 24.0);

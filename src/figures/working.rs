@@ -17,8 +17,19 @@ pub fn both(ends: Ends) -> Option<(f64, f64)> {
     ends.0.zip(ends.1)
 }
 
+/// The middle of a range; of a bound, the bound.
+pub fn middle(ends: Option<Ends>) -> Option<f64> {
+    let (low, high) = ends?;
+    Some((low.or(high)? + high.or(low)?) / 2.0)
+}
+
 /// Why figures are absent, by the name of the figure.
 pub type Why = BTreeMap<String, String>;
+
+/// Notes why a figure is absent.
+pub fn absent(why: &mut Why, name: &str, reason: &str) {
+    why.insert(name.to_owned(), reason.to_owned());
+}
 
 /// How a derived figure was worked out: enough to do it again by hand.
 #[derive(Debug, Clone, PartialEq, Default)]
