@@ -15,10 +15,11 @@ use super::heat::{self, HeatFigures};
 use super::humidity::{self, HumidityFigures};
 use super::lamp::{self, LampDistance};
 use super::lifetime::{self, Outgrown};
+use super::light;
 use super::moisture::{MoistureFigures, condenses_below_c, moisture};
 use super::space::Space;
 use super::upkeep::{self, Upkeep};
-use super::working::{Why, Working, absent};
+use super::working::{Why, Working, absent, middle};
 
 /// The derived figures of one animal.
 #[derive(Debug, Clone, PartialEq)]
@@ -136,7 +137,7 @@ pub fn animal(model: &Model, animal: &Animal, species: &Species, as_of: Date) ->
     let grown_cm = growth.adult.map(|adult| adult.estimate_cm);
     let now = (body.length_cm, body.mass_g);
     let upkeep = upkeep::upkeep(animal, species, &model.site, now, grown_cm, as_of, &mut why);
-    let band = super::light::light(species, as_of, &mut Why::new()).uvi;
+    let band = light::band(species);
     let measured =
         housing.iter().flat_map(|housing| &housing.lamps).filter(|lamp| !lamp.readings.is_empty());
     let lamps = measured.map(|lamp| lamp::distance(lamp, band)).collect();
@@ -199,9 +200,8 @@ fn cost_of(
         }
         return None;
     };
-    let days =
-        feeding.interval_days.and_then(|(low, high)| Some((low.or(high)? + high.or(low)?) / 2.0));
-    let mass_g = feeding.mass_g.and_then(|(low, high)| Some((low.or(high)? + high.or(low)?) / 2.0));
+    let days = middle(feeding.interval_days);
+    let mass_g = middle(feeding.mass_g);
     let count = animal
         .feeding
         .as_ref()

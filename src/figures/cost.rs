@@ -6,9 +6,9 @@ use crate::quantity::{Price, PriceUnit};
 
 use super::feeding::StageFeeding;
 use super::formula::electricity::{DAYS_PER_MONTH, energy_kwh};
-use super::formula::heat::{Face, HeatedBox, Layer, UNCERTAINTY};
-use super::heat::asked_c;
-use super::working::{Working, number};
+use super::formula::heat::{Face, HeatedBox, UNCERTAINTY};
+use super::heat::{asked_c, sheet};
+use super::working::{Working, ends, middle, number};
 
 /// The names of what is absent where a cost cannot be worked out.
 pub const FIGURES: [&str; 2] = ["commitment.running_cost_per_year", "commitment.currency"];
@@ -62,8 +62,7 @@ pub fn of_species(
     let (price, _) = site.electricity.as_ref().ok_or("the site gives no price of a kWh")?;
     let build_cm = build_cm.ok_or("no enclosure could be worked out")?;
     let inside_c = asked_c(species).ok_or("the species gives no warm and cool side of the air")?;
-    let plywood = [Layer { thickness_m: 0.018, conductivity_w_per_m_k: 0.13 }];
-    let glass = [Layer { thickness_m: 0.004, conductivity_w_per_m_k: 1.0 }];
+    let (plywood, glass) = ([sheet("plywood", 0.018)?], [sheet("glass", 0.004)?]);
     let wall = Face::ToRoom(&plywood);
     let [length_m, width_m, height_m] = build_cm.map(|cm| cm / 100.0);
     let enclosure = HeatedBox {
@@ -185,10 +184,6 @@ pub fn of_animal(site: &Site, consumption: &Consumption<'_>) -> Result<RunningCo
 }
 
 fn lamp_kwh(lamp: &Lamp) -> Option<f64> {
-    let (hours, _) = lamp.hours?;
-    let hours = match (hours.low(), hours.high()) {
-        (Some(low), Some(high)) => (low.hours() + high.hours()) / 2.0,
-        (low, high) => low.or(high)?.hours(),
-    };
-    energy_kwh(lamp.power?.watts(), hours, YEAR_DAYS).ok()
+    let days = middle(lamp.hours.as_ref().map(|(hours, _)| ends(hours)))?;
+    energy_kwh(lamp.power?.watts(), days * 24.0, YEAR_DAYS).ok()
 }

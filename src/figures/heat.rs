@@ -9,7 +9,7 @@ use super::formula::electricity::{DAYS_PER_MONTH, energy_kwh, heater_duty};
 use super::formula::heat::{Face, HeatLoss, HeatedBox, Layer, UNCERTAINTY};
 use super::formula::materials::material;
 use super::power_cut;
-use super::working::{Working, ends, number};
+use super::working::{self, Working, ends, number};
 
 /// The heat of one enclosure.
 #[derive(Debug, Clone, PartialEq)]
@@ -59,10 +59,7 @@ pub(super) struct Known<'a> {
 
 /// The middle of a range of temperatures, °C; of a bound, the bound.
 pub fn middle_c(range: &Range<Temperature>) -> Option<f64> {
-    match ends(range) {
-        (Some(low), Some(high)) => Some((low + high) / 2.0),
-        (low, high) => low.or(high),
-    }
+    working::middle(Some(ends(range)))
 }
 
 fn middle(figure: &Figure<Temperature>) -> Option<f64> {
@@ -73,6 +70,15 @@ fn middle(figure: &Figure<Temperature>) -> Option<f64> {
 pub fn asked_c(species: &Species) -> Option<f64> {
     let (warm, cool) = (middle(&species.temperature.warm), middle(&species.temperature.cool));
     warm.zip(cool).map(|(warm, cool)| (warm + cool) / 2.0)
+}
+
+/// How often an hour the air of an enclosure is exchanged: the middle of what its keeper gives.
+///
+/// # Errors
+/// When nothing is given.
+pub fn air_changes_per_h(housing: &Housing) -> Result<f64, &'static str> {
+    let given = housing.air_changes.as_ref().map(|(changes, _)| ends(changes));
+    working::middle(given).ok_or("no air exchange is given for the enclosure")
 }
 
 fn known<'a>(housing: &'a Housing, species: &Species) -> Result<Known<'a>, &'static str> {
@@ -90,11 +96,7 @@ fn known<'a>(housing: &'a Housing, species: &Species) -> Result<Known<'a>, &'sta
         .room_night
         .and_then(|range| range.low().or(range.high()))
         .ok_or("the room's coldest night is not given")?;
-    let changes = housing.air_changes.ok_or("no air exchange is given for the enclosure")?.0;
-    let changes_per_h = match (changes.low(), changes.high()) {
-        (Some(low), Some(high)) => (low.per_hour() + high.per_hour()) / 2.0,
-        (low, high) => low.or(high).map_or(0.0, |changes| changes.per_hour()),
-    };
+    let changes_per_h = air_changes_per_h(housing)?;
     let night_c = species
         .temperature
         .night
@@ -124,23 +126,23 @@ struct Faces {
     floor: Vec<Layer>,
 }
 
+/// A sheet of a material that the table knows.
+///
+/// # Errors
+/// When the table does not know it, or the thickness is none.
+pub(super) fn sheet(name: &str, thickness_m: f64) -> Result<Layer, String> {
+    let known =
+        material(name).ok_or_else(|| format!("`{name}` is not in the table of materials"))?;
+    let conductivity = known.conductivity_w_per_m_k(None).map_err(|reason| reason.to_string())?;
+    Ok(Layer { thickness_m, conductivity_w_per_m_k: conductivity })
+}
+
 fn layers(own: &[housing::Layer], walls: &[housing::Layer]) -> Result<Vec<Layer>, String> {
     let used = if own.is_empty() { walls } else { own };
     if used.is_empty() {
         return Err("what the walls are made of is not given".to_owned());
     }
-    used.iter()
-        .map(|layer| {
-            let known = material(&layer.material)
-                .ok_or_else(|| format!("`{}` is not in the table of materials", layer.material))?;
-            let conductivity =
-                known.conductivity_w_per_m_k(None).map_err(|reason| reason.to_string())?;
-            Ok(Layer {
-                thickness_m: layer.thickness.cm() / 100.0,
-                conductivity_w_per_m_k: conductivity,
-            })
-        })
-        .collect()
+    used.iter().map(|layer| sheet(&layer.material, layer.thickness.cm() / 100.0)).collect()
 }
 
 fn loss(known: &Known<'_>, faces: &Faces) -> Result<HeatLoss, String> {
@@ -230,10 +232,7 @@ pub fn heat(housing: &Housing, species: &Species, site: &Site) -> Result<HeatFig
 
 /// Two centimetres of extruded polystyrene outside every wall but the front, the commonest remedy.
 fn insulated_w(known: &Known<'_>, faces: &Faces) -> Option<f64> {
-    let foam = Layer {
-        thickness_m: 0.02,
-        conductivity_w_per_m_k: material("XPS")?.conductivity_w_per_m_k(None).ok()?,
-    };
+    let foam = sheet("XPS", 0.02).ok()?;
     let with = |layers: &[Layer]| layers.iter().copied().chain([foam]).collect();
     let better = Faces {
         front: faces.front.clone(),

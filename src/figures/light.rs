@@ -5,6 +5,7 @@ use jiff::civil::Date;
 use crate::model::Species;
 
 use super::formula::day_length::mean_day_length_by_month_h;
+use super::formula::uv_zones::uv_zone;
 use super::working::{Ends, Why, Working, ends, number};
 
 /// The light of a species.
@@ -22,8 +23,14 @@ pub struct LightFigures {
     pub working: Option<Working>,
 }
 
-/// The mean ultraviolet index of each zone: Ferguson et al. 2010, Zoo Biology 29:317–334, as restated in Baines et al. 2016.
-const ZONE_BANDS: [(f64, f64); 4] = [(0.0, 0.7), (0.7, 1.0), (1.0, 2.6), (2.6, 3.5)];
+/// The ultraviolet index where a species basks: its own figure, else the mean band of its zone.
+pub fn band(species: &Species) -> Option<Ends> {
+    let own = species.light.uvi.as_ref().map(|cited| ends(&cited.value));
+    own.or_else(|| {
+        let (low, high) = uv_zone(species.light.zone.as_ref()?.value)?.mean_uvi;
+        Some((Some(low), Some(high)))
+    })
+}
 
 /// Works out the light of a species for the year of `as_of`.
 ///
@@ -31,10 +38,7 @@ const ZONE_BANDS: [(f64, f64); 4] = [(0.0, 0.7), (0.7, 1.0), (1.0, 2.6), (2.6, 3
 /// Astronomical Algorithms, ch. 25. Absent, with the reason, where no latitudes are given.
 pub fn light(species: &Species, as_of: Date, why: &mut Why) -> LightFigures {
     let zone = species.light.zone.as_ref().map(|zone| zone.value);
-    let band = zone
-        .and_then(|zone| ZONE_BANDS.get(usize::from(zone) - 1))
-        .map(|(low, high)| (Some(*low), Some(*high)));
-    let uvi = species.light.uvi.as_ref().map(|cited| ends(&cited.value)).or(band);
+    let uvi = band(species);
     if uvi.is_none() {
         why.insert("light.uvi".to_owned(), "no ultraviolet zone or index is given".to_owned());
         why.insert("light.zone".to_owned(), "no ultraviolet zone is given".to_owned());

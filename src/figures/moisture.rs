@@ -7,8 +7,8 @@ use crate::quantity::{Humidity, Range};
 
 use super::formula::humidity::dew_point_c;
 use super::formula::moisture::{Air, spray_ml, water_g_per_day};
-use super::heat::{asked_c, middle_c};
-use super::working::{Working, ends, number};
+use super::heat::{air_changes_per_h, asked_c, middle_c};
+use super::working::{self, Working, ends, number};
 
 /// The water of one enclosure.
 #[derive(Debug, Clone, PartialEq)]
@@ -25,10 +25,7 @@ pub struct MoistureFigures {
 
 /// The middle of a range of humidity, per cent; of a bound, the bound.
 fn middle_percent(range: &Range<Humidity>) -> Option<f64> {
-    match ends(range) {
-        (Some(low), Some(high)) => Some((low + high) / 2.0),
-        (low, high) => low.or(high),
-    }
+    working::middle(Some(ends(range)))
 }
 
 fn middle(figure: &Figure<Humidity>) -> Option<f64> {
@@ -47,11 +44,7 @@ pub fn moisture(housing: &Housing, species: &Species) -> Result<MoistureFigures,
         .inside
         .map(|(inside, _)| inside)
         .ok_or("the enclosure's inside measures are not given")?;
-    let changes = housing.air_changes.ok_or("no air exchange is given for the enclosure")?.0;
-    let changes = match (changes.low(), changes.high()) {
-        (Some(low), Some(high)) => (low.per_hour() + high.per_hour()) / 2.0,
-        (low, high) => low.or(high).map_or(0.0, |changes| changes.per_hour()),
-    };
+    let changes = air_changes_per_h(housing)?;
     let room_c = housing
         .room_day
         .as_ref()

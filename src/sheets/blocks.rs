@@ -112,6 +112,14 @@ pub struct Table {
     pub note: Option<String>,
 }
 
+impl Table {
+    /// A table without a sentence under it; none where there is no row.
+    pub fn of(caption: impl Into<String>, head: &[&str], rows: Vec<Vec<Shown>>) -> Option<Table> {
+        let head = head.iter().map(|heading| (*heading).to_owned()).collect();
+        (!rows.is_empty()).then(|| Table { caption: caption.into(), head, rows, note: None })
+    }
+}
+
 /// How a figure was worked out, folded away on the page.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct WorkingBlock {

@@ -13,7 +13,7 @@ use super::animal::capital;
 use super::blocks::{Caution, Chapter, Fact, Link, Shown, SourceEntry, WorkingBlock};
 use super::citing::Citing;
 use super::frame::{Frame, long_date};
-use super::{cautions, drawing, order, phrases, print, tables, words};
+use super::{cautions, drawing, law, order, phrases, print, tables, words};
 
 /// A care sheet.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -219,7 +219,7 @@ fn fill(chapter: &mut Chapter, model: &Model, species: &Species, of: &SpeciesFig
         }
         "company" => chapter.facts.push(Fact::plain("Company", phrases::company(species.company))),
         "health" => chapter.tables.extend(tables::signs(species)),
-        "law" => law(chapter, species),
+        "law" => legal(chapter, species),
         _ => {}
     }
 }
@@ -238,18 +238,11 @@ fn stage_notes(species: &Species) -> Vec<Fact> {
     facts
 }
 
-fn law(chapter: &mut Chapter, species: &Species) {
+fn legal(chapter: &mut Chapter, species: &Species) {
     if let Some(origin) = &species.origin {
         chapter.facts.insert(0, Fact::plain("Comes from", origin.clone()));
     }
-    for (_, cites) in species.stated_words() {
-        chapter.facts.push(Fact::plain("International trade", cites));
-    }
-    for rule in &species.legal.rules {
-        let paper =
-            rule.paper.as_ref().map(|paper| format!(" Paper: {paper}.")).unwrap_or_default();
-        chapter.facts.push(Fact::plain(rule.jurisdiction.clone(), format!("{}{paper}", rule.says)));
-    }
+    chapter.facts.extend(law::rules(species));
     let checked = species.legal.checked.map_or("not yet".to_owned(), |(date, _)| long_date(date));
     chapter
         .facts

@@ -105,8 +105,7 @@ fn readings(own: &AnimalFigures, units: System) -> Option<Table> {
         })
         .collect();
     let head = ["Probe", "From the warm end", "By day", "By night", "Humidity", "Humidity at most"];
-    let head = head.into_iter().map(str::to_owned).collect();
-    (!rows.is_empty()).then(|| Table { caption: "Readings".to_owned(), head, rows, note: None })
+    Table::of("Readings", &head, rows)
 }
 
 /// What it needs now.

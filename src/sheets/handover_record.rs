@@ -10,7 +10,7 @@ use crate::model::{Animal, Model, Species};
 use super::animal::{age, capital, sex};
 use super::blocks::{Chapter, Fact, Shown, Table};
 use super::frame::long_date;
-use super::{print, upkeep};
+use super::{law, print, upkeep};
 
 /// How many meals a handover tells of.
 pub(super) const MEALS: usize = 10;
@@ -23,11 +23,6 @@ pub(super) const ALL: usize = usize::MAX;
 
 fn known(text: &Option<String>) -> Shown {
     text.clone().map_or_else(Shown::missing, Shown::plain)
-}
-
-fn table(caption: &str, head: &[&str], rows: Vec<Vec<Shown>>) -> Option<Table> {
-    let head = head.iter().map(|heading| (*heading).to_owned()).collect();
-    (!rows.is_empty()).then(|| Table { caption: caption.to_owned(), head, rows, note: None })
 }
 
 /// What a table of so many lines holds.
@@ -92,8 +87,8 @@ pub(super) fn measurements(
         };
         Some(vec![Shown::plain(long_date(entry.date)), Shown::plain(what), value])
     });
-    chapter.tables.extend(table(
-        &which(lines, "measurements"),
+    chapter.tables.extend(Table::of(
+        which(lines, "measurements"),
         &["Day", "What", "Measured"],
         rows.take(lines).collect(),
     ));
@@ -146,8 +141,8 @@ pub(super) fn feeding_record(animal: &Animal, model: &Model, as_of: Date, lines:
             Shown::plain(outcome),
         ]
     });
-    chapter.tables.extend(table(
-        &which(lines, "meals offered"),
+    chapter.tables.extend(Table::of(
+        which(lines, "meals offered"),
         &["Day", "Food", "Mass", "Outcome"],
         rows.collect(),
     ));
@@ -167,8 +162,8 @@ pub(super) fn sheds(animal: &Animal, as_of: Date, lines: usize) -> Chapter {
         let note = entry.note.clone().unwrap_or_else(|| "–".to_owned());
         Some(vec![Shown::plain(long_date(entry.date)), Shown::plain(how), Shown::plain(note)])
     });
-    chapter.tables.extend(table(
-        &which(lines, "sheds"),
+    chapter.tables.extend(Table::of(
+        which(lines, "sheds"),
         &["Day", "How", "Remark"],
         rows.take(lines).collect(),
     ));
@@ -207,7 +202,7 @@ pub(super) fn health(animal: &Animal, as_of: Date) -> Chapter {
             Shown::plain(by),
         ]
     });
-    chapter.tables.extend(table(
+    chapter.tables.extend(Table::of(
         "Illness, tests and treatment",
         &["Day", "What", "By"],
         rows.collect(),
@@ -228,14 +223,7 @@ pub(super) fn papers(animal: &Animal, species: &Species) -> Chapter {
     if animal.papers.is_empty() {
         chapter.facts.push(Fact::plain("Handed over", "none on record"));
     }
-    for (_, cites) in species.stated_words() {
-        chapter.facts.push(Fact::plain("International trade", cites));
-    }
-    for rule in &species.legal.rules {
-        let paper =
-            rule.paper.as_ref().map(|paper| format!(" Paper: {paper}.")).unwrap_or_default();
-        chapter.facts.push(Fact::plain(rule.jurisdiction.clone(), format!("{}{paper}", rule.says)));
-    }
+    chapter.facts.extend(law::rules(species));
     chapter.facts.push(Fact::plain("Law", "check locally before it moves; local law decides"));
     chapter
 }

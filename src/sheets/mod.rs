@@ -20,6 +20,7 @@ pub mod handover;
 mod handover_needs;
 mod handover_record;
 pub mod index;
+mod law;
 pub mod not_found;
 pub mod order;
 pub mod page;

@@ -182,14 +182,8 @@ fn quarantine(kept: &[(bool, &Animal, &Species, &AnimalFigures)], monday: Date) 
             ]
         })
         .collect();
-    let head = ["Animal", "Species", "Until", "Days left on Monday"];
-    (!rows.is_empty()).then(|| Table {
-        caption: "Quarantine: after all the others, in this order, with tools of its own"
-            .to_owned(),
-        head: head.into_iter().map(str::to_owned).collect(),
-        rows,
-        note: None,
-    })
+    let caption = "Quarantine: after all the others, in this order, with tools of its own";
+    Table::of(caption, &["Animal", "Species", "Until", "Days left on Monday"], rows)
 }
 
 fn store(figures: &Figures, units: System) -> Option<Table> {
@@ -211,14 +205,10 @@ fn store(figures: &Figures, units: System) -> Option<Table> {
             ]
         })
         .collect();
-    (!rows.is_empty()).then(|| Table {
-        caption: format!(
-            "Freezer and shopping: what is eaten in {} weeks from {}",
-            figures.store.weeks,
-            long_date(figures.as_of)
-        ),
-        head: ["Food", "Meals", "Pieces", "Mass"].into_iter().map(str::to_owned).collect(),
-        rows,
-        note: None,
-    })
+    let caption = format!(
+        "Freezer and shopping: what is eaten in {} weeks from {}",
+        figures.store.weeks,
+        long_date(figures.as_of)
+    );
+    Table::of(caption, &["Food", "Meals", "Pieces", "Mass"], rows)
 }

@@ -241,10 +241,5 @@ fn signs(species: &Species) -> Option<Table> {
             vec![Shown::plain(sign.sign.clone()), Shown::plain(act)]
         })
         .collect();
-    (!rows.is_empty()).then(|| Table {
-        caption: "When you see this".to_owned(),
-        head: vec!["Sign".to_owned(), "What to do".to_owned()],
-        rows,
-        note: None,
-    })
+    Table::of("When you see this", &["Sign", "What to do"], rows)
 }

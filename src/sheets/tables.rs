@@ -14,14 +14,6 @@ use crate::quantity::{Humidity, Length, Mass, Rounding, Span, System, Temperatur
 use super::blocks::{Shown, Table};
 use super::print;
 
-fn table(caption: &str, head: &[&str], rows: Vec<Vec<Shown>>) -> Option<Table> {
-    if rows.is_empty() {
-        return None;
-    }
-    let head = head.iter().map(|heading| (*heading).to_owned()).collect();
-    Some(Table { caption: caption.to_owned(), head, rows, note: None })
-}
-
 /// For whom, the lengths that they reach, and the standard, what it asks for and what to build.
 type SharedRow = (Vec<String>, (f64, f64), [Shown; 3]);
 
@@ -63,7 +55,7 @@ pub fn enclosure(
             vec![Shown::plain(names), length, standard, least, build]
         })
         .collect();
-    let mut table = table(
+    let mut table = Table::of(
         "Least enclosure for one grown animal, inside: length × width × height",
         &["For", "At a length of", "By", "At least", "Sizes to buy or build"],
         rows,
@@ -87,7 +79,7 @@ pub fn ladder(figures: &SpeciesFigures, measure: &str, units: System) -> Option<
         ]
     });
     let head = [measure, "At least", "Sizes to buy or build"];
-    table(
+    Table::of(
         "At this length, this enclosure: what satisfies every standard in force",
         &head,
         rows.collect(),
@@ -106,7 +98,7 @@ pub fn humidity(figures: &HumidityFigures, units: System) -> Option<Table> {
         ]
     });
     let mut table =
-        table("What the hygrometer may read", &["Zone", "At", "Reading"], rows.collect())?;
+        Table::of("What the hygrometer may read", &["Zone", "At", "Reading"], rows.collect())?;
     if let Some(dew) = figures.dew_point_c {
         let dew: Shown = print_one(Temperature::from_celsius(dew), units, Rounding::Up).into();
         table.note = Some(format!(
@@ -132,7 +124,7 @@ pub fn feeding(species: &Species, figures: &SpeciesFigures, units: System) -> Op
             energy(row.energy_ratio),
         ]
     });
-    let mut table = table(
+    let mut table = Table::of(
         "Feeding by stage of life",
         &["Stage", "Until", "Meal", "How much", "Every", "Meals a year", "Energy over rest"],
         rows.collect(),
@@ -199,7 +191,7 @@ pub fn year_of_light(figures: &SpeciesFigures) -> Option<Table> {
         .chain(hours.iter().map(|hours| Shown::plain(format!("{hours:.1}"))))
         .collect();
     let head: Vec<&str> = std::iter::once("Month").chain(MONTHS).collect();
-    table("Length of the day where it comes from", &head, vec![row])
+    Table::of("Length of the day where it comes from", &head, vec![row])
 }
 
 /// Signs of illness, the most urgent first.
@@ -213,7 +205,7 @@ pub fn signs(species: &Species) -> Option<Table> {
             Shown::plain(urgency(sign.urgency)),
         ]
     });
-    table(
+    Table::of(
         "Signs, and how soon a vet should see them",
         &["Sign", "May mean", "What to do"],
         rows.collect(),

@@ -3,7 +3,7 @@
 use crate::figures::formula::cooling::STORE_UNCERTAINTY;
 use crate::figures::formula::heat::UNCERTAINTY;
 use crate::figures::heat::HeatFigures;
-use crate::figures::instruments::sure_band;
+use crate::figures::instruments::{humidity_offset, sure_band, temperature_offset};
 use crate::figures::upkeep::clock;
 use crate::figures::working::number;
 use crate::figures::{AnimalFigures, SpeciesFigures};
@@ -210,13 +210,10 @@ pub(super) fn instruments(
             ));
         }
     }
-    let head = ["Instrument", "Right", "Act now"].into_iter().map(str::to_owned).collect();
-    (!rows.is_empty()).then(|| Table {
-        caption: "What the instruments should show by day".to_owned(),
-        head,
-        rows,
-        note: Some("Between the two, look again after half an hour: is the probe in its place, is the door shut? Each instrument's own accuracy and tests are in these numbers.".to_owned()),
-    })
+    let caption = "What the instruments should show by day";
+    let mut table = Table::of(caption, &["Instrument", "Right", "Act now"], rows)?;
+    table.note = Some("Between the two, look again after half an hour: is the probe in its place, is the door shut? Each instrument's own accuracy and tests are in these numbers.".to_owned());
+    Some(table)
 }
 
 /// What is wanted at a place, what the instrument does to it, and how far outside it a reading is no accident.
@@ -265,12 +262,12 @@ pub(super) fn wanted_c(probe: &Probe, general: &SpeciesFigures) -> Option<(f64, 
 }
 
 fn temperature_error(instrument: &Instrument) -> (f64, f64) {
-    let offset = instrument.ice_test.map_or(0.0, |test| -test.celsius());
+    let offset = temperature_offset(instrument).unwrap_or(0.0);
     (offset, instrument.accuracy.map_or(0.0, |accuracy| accuracy.kelvin()))
 }
 
 fn humidity_error(instrument: &Instrument) -> (f64, f64) {
-    let offset = crate::figures::instruments::humidity_offset(instrument).unwrap_or(0.0);
+    let offset = humidity_offset(instrument).unwrap_or(0.0);
     (offset, instrument.humidity_accuracy.map_or(0.0, |accuracy| accuracy.percent()))
 }
 
