@@ -9,8 +9,9 @@ use crate::figures::{Figures, figures};
 use crate::finding::{self, Finding};
 use crate::model::Model;
 use crate::parse::parse;
-use crate::proof::{Evidence, proof, with_site_severities};
+use crate::proof::{self, Evidence, proof, with_site_severities};
 use crate::render::{File, Look, calendar, theme};
+use crate::sheets::handover::HandoverSheet;
 use crate::sheets::record::OpenFinding;
 use crate::sheets::sitter::Stay;
 use crate::sheets::{self, Wanted};
@@ -71,6 +72,9 @@ pub fn compile(sources: &Sources, checked: &Checked) -> Result<Vec<File>, Vec<Fi
         if let (sheets::Sheet::Record(record), Wanted::Record(key)) = (&mut sheet, wanted) {
             record.findings = open_findings(sources, checked, key);
         }
+        if let (sheets::Sheet::Handover(handover), Wanted::Handover(key)) = (&mut sheet, wanted) {
+            handover.before = opened(&before_handover(sources, checked, key));
+        }
         Some(look.set(sources, wanted, &sheet))
     };
     let pages: Vec<Result<File, Finding>> =
@@ -106,13 +110,25 @@ fn open_findings(sources: &Sources, checked: &Checked, animal: &str) -> Vec<Open
         .findings
         .iter()
         .filter(|finding| finding.place.is_some_and(|place| files.contains(&place.file)));
-    here.map(|finding| OpenFinding {
+    opened(here)
+}
+
+/// Findings as a private sheet shows them.
+fn opened<'a>(findings: impl IntoIterator<Item = &'a Finding>) -> Vec<OpenFinding> {
+    let open = |finding: &Finding| OpenFinding {
         code: finding.code.name.to_owned(),
         severity: finding.severity.word().to_owned(),
         message: finding.message.clone(),
         help: finding.help.clone(),
-    })
-    .collect()
+    };
+    findings.into_iter().map(open).collect()
+}
+
+/// What stands between an animal and being handed on under the law of the site's jurisdictions, whatever its status, with the
+/// severities that the site wishes.
+pub fn before_handover(sources: &Sources, checked: &Checked, animal: &str) -> Vec<Finding> {
+    let evidence = Evidence { sources, model: &checked.model, figures: &checked.figures };
+    with_site_severities(&checked.model, proof::before_handover(&evidence, animal))
 }
 
 /// Sets the handover sheet of one animal, addressed to somebody where a name is given.
@@ -128,7 +144,8 @@ pub fn handover(
     let look = Look::new(sources)?;
     let sheet = sheets::handover_sheet(&checked.model, &checked.figures, animal, addressed_to)
         .ok_or_else(Vec::new)?;
-    let sheet = sheets::Sheet::Handover(Box::new(sheet));
+    let before = opened(&before_handover(sources, checked, animal));
+    let sheet = sheets::Sheet::Handover(Box::new(HandoverSheet { before, ..sheet }));
     look.set(sources, &Wanted::Handover(animal.to_owned()), &sheet).map_err(|finding| vec![finding])
 }
 

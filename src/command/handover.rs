@@ -38,6 +38,15 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
         });
         return Err(Failure::Said(format!("there is no animal `{}`; {near}", arguments.animal)));
     }
+    // What proof has told already, because the animal seeks a home, is not told twice.
+    let mut before = compile::before_handover(&opened.sources, checked, &arguments.animal);
+    before.retain(|finding| !checked.findings.contains(finding));
+    if !before.is_empty() {
+        opened.tell(&before, outside)?;
+    }
+    if finding::stops(&before) {
+        return Ok(Outcome::Stopped);
+    }
     let file = match compile::handover(
         &opened.sources,
         checked,

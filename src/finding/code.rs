@@ -64,6 +64,8 @@ pub enum Subject {
     Animal,
     /// A species' own figures.
     Species,
+    /// What the law of a place asks.
+    Law,
     /// Markdown words.
     Words,
     /// The site as a whole.
@@ -85,6 +87,7 @@ impl Subject {
             Subject::Body => "Body",
             Subject::Animal => "Animal",
             Subject::Species => "Species",
+            Subject::Law => "Law",
             Subject::Words => "Words",
             Subject::Site => "Site",
         }

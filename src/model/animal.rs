@@ -55,6 +55,8 @@ pub struct Animal {
     pub history: Vec<HistoryEntry>,
     /// Notes for a sitter, a vet and a new keeper.
     pub notes: Notes,
+    /// Whether it is under treatment now, and where that is written; none where nobody has said.
+    pub under_treatment: Option<(bool, Place)>,
     /// Papers that go with it.
     pub papers: Vec<String>,
     /// Its log, by date.

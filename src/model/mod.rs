@@ -6,6 +6,7 @@
 pub mod animal;
 pub mod cited;
 pub mod housing;
+pub mod law;
 pub mod log;
 pub mod site;
 pub mod source;
@@ -18,6 +19,7 @@ use std::collections::BTreeMap;
 
 pub use animal::Animal;
 pub use cited::{Cited, Named};
+pub use law::Jurisdiction;
 pub use site::{Page, Private, Site};
 pub use source::Source;
 pub use species::Species;
@@ -34,6 +36,8 @@ pub struct Model {
     pub sources: BTreeMap<String, Source>,
     /// Published standards.
     pub standards: BTreeMap<String, Standard>,
+    /// What the law asks, place by place.
+    pub laws: BTreeMap<String, Jurisdiction>,
     /// Species.
     pub species: BTreeMap<String, Species>,
     /// Animals.

@@ -27,6 +27,8 @@ pub struct Site {
     pub address: Option<String>,
     /// The standards in force; none means every one that a species names.
     pub standards: Vec<Named>,
+    /// The places whose law the sheets are written for; none means that no law is held against them.
+    pub jurisdictions: Vec<Named>,
     /// Further species folders, nearest first.
     pub libraries: Vec<String>,
     /// How long a review holds.
@@ -62,6 +64,7 @@ impl Default for Site {
             paper: Paper::A4,
             address: None,
             standards: Vec::new(),
+            jurisdictions: Vec::new(),
             libraries: vec!["builtin".to_owned()],
             review_every: Span::from_days(730.5),
             vet: None,

@@ -56,6 +56,7 @@ pub(super) fn animal(file: &SourceFile) -> (Option<Animal>, Vec<Finding>) {
             quarantine: top.table("quarantine").and_then(|table| quarantine(&table)),
             history: top.tables("history").iter().filter_map(history).collect(),
             notes: top.table("notes").map(|table| notes(&table)).unwrap_or_default(),
+            under_treatment: top.flag("under_treatment"),
             papers: top.list("papers").into_iter().map(|named| named.name).collect(),
             log: Vec::new(),
         };

@@ -8,6 +8,7 @@ mod animal;
 mod bibliography;
 mod figure;
 mod housing;
+mod law;
 pub mod log;
 mod site;
 mod species;
@@ -44,6 +45,12 @@ pub fn parse(sources: &Sources) -> (Model, Vec<Finding>) {
         let Some(file) = present(Some(file), &mut findings) else { continue };
         if let Some(standard) = gather(&mut findings, standard::standard(name, file)) {
             model.standards.insert(name.to_owned(), standard);
+        }
+    }
+    for (name, file) in sources.nearest(Role::Law) {
+        let Some(file) = present(Some(file), &mut findings) else { continue };
+        if let Some(law) = gather(&mut findings, law::law(file)) {
+            model.laws.insert(name.to_owned(), law);
         }
     }
     for (name, file) in sources.nearest(Role::Species) {

@@ -53,6 +53,7 @@ pub(super) fn site(file: &SourceFile) -> (Site, Vec<Finding>) {
             paper: top.word::<Paper>("paper").map_or(standing.paper, |(paper, _)| paper),
             address: top.text("address"),
             standards: top.list("standards"),
+            jurisdictions: top.list("jurisdictions"),
             libraries: list_of_libraries(top),
             review_every: top.one("review_every").map_or(standing.review_every, |(span, _)| span),
             vet: top.text("vet"),

@@ -11,6 +11,7 @@ mod gradient;
 mod heat;
 mod housed;
 mod humidity;
+mod law;
 mod light;
 mod log;
 mod names;
@@ -27,6 +28,8 @@ use crate::figures::Figures;
 use crate::finding::{self, Code, Finding, Severity};
 use crate::model::Model;
 use crate::source::Sources;
+
+pub use law::before_handover;
 
 /// What a rule may look at.
 #[derive(Debug, Clone, Copy)]
@@ -52,6 +55,7 @@ pub struct Rule {
 pub static RULES: &[&Rule] = &[
     &names::companion_unknown::RULE,
     &names::form_unknown::RULE,
+    &names::jurisdiction_unknown::RULE,
     &names::owner_missing::RULE,
     &names::photo_missing::RULE,
     &names::source_unknown::RULE,
@@ -177,6 +181,14 @@ pub static RULES: &[&Rule] = &[
     &species::sources_disagree::RULE,
     &species::temperatures_missing::RULE,
     &species::temperatures_out_of_order::RULE,
+    &law::care_sheet_item_missing::RULE,
+    &law::handed_on_below_size::RULE,
+    &law::handed_on_under_treatment::RULE,
+    &law::handover_item_missing::RULE,
+    &law::mark_missing::RULE,
+    &law::paper_missing::RULE,
+    &law::sheet_in_another_language::RULE,
+    &law::wording_not_taken::RULE,
     &words::dose_in_words::RULE,
     &words::figure_could_be_quoted::RULE,
     &words::heading_missing::RULE,

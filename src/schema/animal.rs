@@ -26,6 +26,11 @@ pub(super) const FIELDS: &[Field] = &[
     may("with", "The animals that share its enclosure", Form::Texts(&["moss"])),
     may("temperament", "How it behaves; private", Form::Text(&["Calm in the evening."])),
     may("photo", "A file in photos/", Form::Text(&["pip.jpg"])),
+    may(
+        "under_treatment",
+        "Whether it is under treatment now; without it, the log of the last 30 days decides",
+        Form::Flag,
+    ),
     may("papers", "Papers that go with it; private", Form::Texts(&["The former keeper's card"])),
     may("enclosure", "Its enclosure", Form::Table(ENCLOSURE)),
     may("heater", "Its heaters, each with its thermostat", Form::Tables(HEATER)),

@@ -5,6 +5,7 @@
 
 mod animal;
 mod field;
+mod law;
 mod quantities;
 mod site;
 mod species;
@@ -36,6 +37,7 @@ pub static FILE_KINDS: &[FileKind] = &[
         files: "species/standards/NAME.toml",
         form: Form::Table(standard::FIELDS),
     },
+    FileKind { name: "law", files: "species/law/NAME.toml", form: Form::Table(law::FIELDS) },
 ];
 
 impl FileKind {

@@ -38,6 +38,11 @@ pub(super) const FIELDS: &[Field] = &[
         Form::Texts(&["de-1997"]),
     ),
     may(
+        "jurisdictions",
+        "The places whose law the sheets are held against: names in species/law/",
+        Form::Texts(&["england"]),
+    ),
+    may(
         "libraries",
         "Species folders, nearest first; `builtin` is the library in the program",
         Form::Texts(&["builtin"]),

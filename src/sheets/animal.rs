@@ -99,7 +99,7 @@ pub fn animal(
         story: public.story,
         facts,
         needs,
-        cautions: cautions::of_species(species),
+        cautions: cautions::of_species(model, species),
     })
 }
 

@@ -36,7 +36,7 @@ pub struct WallCard {
     pub reviewed: Option<String>,
 }
 
-/// How many of a species' own dangers a card has room for; Salmonella always stands after them.
+/// How many of a species' own dangers a card has room for; Salmonella and the notices always stand after them.
 const DANGERS: usize = 2;
 
 /// Builds the wall card of a species.
@@ -88,17 +88,8 @@ pub fn card(
         readings,
         humidity: tables::humidity(&of.humidity, units),
         needs,
-        cautions: dangers(species),
+        cautions: cautions::of_card(model, species, DANGERS),
         urgent: urgent.map(|sign| sign.sign.clone()).collect(),
         reviewed: species.reviewed.map(|(date, _)| long_date(date)),
     }
-}
-
-/// The species' own dangers, then Salmonella, which every card names.
-fn dangers(species: &Species) -> Vec<Caution> {
-    let own = species.cautions.len();
-    let all = cautions::of_species(species).into_iter().enumerate();
-    all.filter(|(place, _)| *place < own.min(DANGERS) || *place == own)
-        .map(|(_, caution)| caution)
-        .collect()
 }

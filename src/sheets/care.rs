@@ -13,7 +13,7 @@ use super::animal::capital;
 use super::blocks::{Caution, Chapter, Fact, Link, Shown, SourceEntry, WorkingBlock};
 use super::citing::Citing;
 use super::frame::{Frame, long_date};
-use super::{cautions, drawing, law, order, phrases, print, tables, words};
+use super::{cautions, drawing, law, laws, order, phrases, print, tables, words};
 
 /// A care sheet.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -137,7 +137,7 @@ pub fn care(
         kind: species.kind.spelling().to_owned(),
         summary: species.summary.clone(),
         glance,
-        cautions: cautions::of_species(species),
+        cautions: cautions::of_species(model, species),
         chapters,
         sources: citing.entries(),
         reviewed: reviewed.map(long_date),
@@ -219,7 +219,7 @@ fn fill(chapter: &mut Chapter, model: &Model, species: &Species, of: &SpeciesFig
         }
         "company" => chapter.facts.push(Fact::plain("Company", phrases::company(species.company))),
         "health" => chapter.tables.extend(tables::signs(species)),
-        "law" => legal(chapter, species),
+        "law" => legal(chapter, model, species),
         _ => {}
     }
 }
@@ -238,7 +238,7 @@ fn stage_notes(species: &Species) -> Vec<Fact> {
     facts
 }
 
-fn legal(chapter: &mut Chapter, species: &Species) {
+fn legal(chapter: &mut Chapter, model: &Model, species: &Species) {
     if let Some(origin) = &species.origin {
         chapter.facts.insert(0, Fact::plain("Comes from", origin.clone()));
     }
@@ -247,6 +247,8 @@ fn legal(chapter: &mut Chapter, species: &Species) {
     chapter
         .facts
         .push(Fact::plain("Looked up", format!("{checked}; check locally, local law decides")));
+    chapter.facts.extend(laws::release(model));
+    chapter.facts.extend(laws::written_for(model));
 }
 
 fn fittings(species: &Species) -> Vec<Fact> {

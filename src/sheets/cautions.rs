@@ -1,19 +1,25 @@
 //! The standing cautions: what can hurt people or animal, and who decides.
 
-use crate::model::Species;
 use crate::model::word::{Caution as Danger, Kind};
+use crate::model::{Model, Species};
 
 use super::blocks::Caution;
+use super::notices;
 
 fn caution(title: &str, text: &str) -> Caution {
     Caution { title: title.to_owned(), text: text.to_owned() }
 }
 
 /// The cautions that a species' sheets must carry: its own dangers first, then those of every animal in a heated box.
-pub fn of_species(species: &Species) -> Vec<Caution> {
+///
+/// Where the site names jurisdictions that have a public-health notice for its kind, each stands behind the hygiene that holds
+/// everywhere, under its own name; ages are then told by the notices alone.
+pub fn of_species(model: &Model, species: &Species) -> Vec<Caution> {
+    let notices = notices::cautions(model, species);
     let mut cautions: Vec<Caution> =
         species.cautions.iter().map(|danger| of_danger(*danger)).collect();
-    cautions.push(salmonella(species.kind));
+    cautions.push(salmonella(species.kind, !notices.is_empty()));
+    cautions.extend(notices);
     cautions.push(caution(
         "Heat and electricity",
         "Guard every heater that the animal can reach and give each one a thermostat of its own. Mains wiring near water is an \
@@ -29,6 +35,13 @@ pub fn of_species(species: &Species) -> Vec<Caution> {
          law decides.",
     ));
     cautions
+}
+
+/// The cautions of a wall card: the first few of its own dangers, Salmonella, and the ages that each notice names.
+pub fn of_card(model: &Model, species: &Species, dangers: usize) -> Vec<Caution> {
+    let notices = notices::brief(model, species);
+    let own = species.cautions.iter().take(dangers).map(|danger| of_danger(*danger));
+    own.chain([salmonella(species.kind, !notices.is_empty())]).chain(notices).collect()
 }
 
 fn of_danger(danger: Danger) -> Caution {
@@ -58,18 +71,23 @@ fn of_danger(danger: Danger) -> Caution {
     }
 }
 
-fn salmonella(kind: Kind) -> Caution {
+fn salmonella(kind: Kind, has_notices: bool) -> Caution {
     let carrier = match kind {
         Kind::Frog | Kind::Salamander => "Assume that every amphibian carries Salmonella",
         Kind::Invertebrate => "Assume that any enclosure and feeder insect can carry Salmonella",
         _ => "Assume that every reptile carries Salmonella",
     };
+    // One place draws the line at one age, another elsewhere: beside a notice no further line is drawn.
+    let who = if has_notices {
+        "Who should keep away is told differently from place to place, below. In doubt, and in pregnancy, ask a doctor first."
+    } else {
+        "Children under five, pregnant women, people over 65 and anyone whose defences are weak should not touch it."
+    };
     caution(
         "Salmonella",
         &format!(
             "{carrier}, well or not. Wash your hands with soap after touching the animal, its water, its enclosure or its food, \
-             and keep all of them out of the kitchen. Children under five, pregnant women, people over 65 and anyone whose \
-             defences are weak should not touch it."
+             and keep all of them out of the kitchen. {who}"
         ),
     )
 }

@@ -31,6 +31,8 @@ pub struct Frame {
     pub vet: String,
     /// Whether the site has species, and so pages that compare them.
     pub has_species: bool,
+    /// Whether the site names jurisdictions, and so has a page on what their law asks.
+    pub has_law: bool,
     /// The page's full address, where the site has one.
     pub address: Option<String>,
 }
@@ -61,6 +63,7 @@ impl Frame {
             private,
             vet: site.vet.clone().unwrap_or_else(|| VET.to_owned()),
             has_species: !model.species.is_empty(),
+            has_law: !crate::figures::owed::in_force(model).is_empty(),
             address: if private { None } else { full_address(site, path) },
         }
     }

@@ -4,13 +4,16 @@
 
 use serde::Serialize;
 
+use crate::figures::owed::in_force;
 use crate::figures::{AnimalFigures, Figures, SpeciesFigures};
 use crate::model::site::Contact;
 use crate::model::word::Word;
 use crate::model::{Animal, Model, Species};
+use crate::quantity::{Rounding, print_one};
 
 use super::blocks::{Caution, Chapter, Fact, Link, Shown};
 use super::frame::Frame;
+use super::record::OpenFinding;
 use super::{cautions, handover_needs as needs, handover_record as record, upkeep};
 
 /// A handover sheet.
@@ -32,6 +35,8 @@ pub struct HandoverSheet {
     pub addressed_to: Option<String>,
     /// Who hands it over, and the vet.
     pub contacts: Vec<Fact>,
+    /// What stands between it and being handed on; filled in once its files have been checked.
+    pub before: Vec<OpenFinding>,
     /// What can hurt.
     pub cautions: Vec<Caution>,
     /// The chapters.
@@ -65,7 +70,7 @@ pub fn handover(
         needs::grown(species, own, general, model),
         needs::first_weeks(animal, species, own, model),
         needs::signs(species),
-        record::papers(animal, species),
+        record::papers(animal, species, model),
     ];
     let title = format!("Handover of {}, {}", animal.name, species.name);
     HandoverSheet {
@@ -80,9 +85,10 @@ pub fn handover(
         },
         addressed_to: addressed_to.map(str::to_owned),
         contacts: contacts(model),
-        cautions: cautions::of_species(species),
+        before: Vec::new(),
+        cautions: cautions::of_species(model, species),
         chapters,
-        acknowledgement: acknowledgement(animal),
+        acknowledgement: acknowledgement(animal, model),
     }
 }
 
@@ -105,11 +111,18 @@ pub fn reach(contact: &Contact) -> Shown {
     if parts.is_empty() { Shown::missing() } else { Shown::plain(parts.join(" · ")) }
 }
 
-fn acknowledgement(animal: &Animal) -> Vec<String> {
-    vec![
+fn acknowledgement(animal: &Animal, model: &Model) -> Vec<String> {
+    let mut all = vec![
         format!("I have read this sheet and the care sheet that goes with it, and have been shown how {} is kept.", animal.name),
         "I know how large it may grow, how long it may live, and what it will cost to keep.".to_owned(),
         "I know that local law decides whether and how I may keep it, and that the papers named here have been handed to me.".to_owned(),
         "I will ring a vet who treats reptiles and amphibians when a sign in this sheet says so.".to_owned(),
-    ]
+    ];
+    all.extend(in_force(model).iter().filter_map(|found| {
+        let rule = found.law.buyer.as_ref()?;
+        let age = print_one(rule.about, model.site.units, Rounding::Nearest).first;
+        let memory = if rule.ground.from_memory { ", as far as is remembered" } else { "" };
+        Some(format!("I am at least {age} old, as {} asks of a buyer{memory}.", found.law.name))
+    }));
+    all
 }

@@ -3,6 +3,7 @@
 use jiff::civil::Date;
 
 use crate::figures::AnimalFigures;
+use crate::figures::owed::{Treatment, treatment};
 use crate::model::log::{Event, MealOutcome};
 use crate::model::word::Word;
 use crate::model::{Animal, Model, Species};
@@ -10,7 +11,7 @@ use crate::model::{Animal, Model, Species};
 use super::animal::{age, capital, sex};
 use super::blocks::{Chapter, Fact, Shown, Table};
 use super::frame::long_date;
-use super::{law, print, upkeep};
+use super::{law, laws, print, upkeep};
 
 /// How many meals a handover tells of.
 pub(super) const MEALS: usize = 10;
@@ -210,12 +211,21 @@ pub(super) fn health(animal: &Animal, as_of: Date) -> Chapter {
     if chapter.tables.is_empty() {
         chapter.facts.push(Fact::plain("Illness and treatment", "none on record"));
     }
+    let now = match treatment(animal, as_of) {
+        Treatment::Stated => "yes".to_owned(),
+        Treatment::Logged(date) => {
+            format!("not known: the log has illness or treatment on {}", long_date(date))
+        }
+        Treatment::None if animal.under_treatment.is_some() => "no".to_owned(),
+        Treatment::None => "nothing on record".to_owned(),
+    };
+    chapter.facts.push(Fact::plain("Under treatment now", now));
     chapter.facts.push(Fact::plain("For a vet", known(&animal.notes.vet)));
     chapter
 }
 
 /// The papers that go with it.
-pub(super) fn papers(animal: &Animal, species: &Species) -> Chapter {
+pub(super) fn papers(animal: &Animal, species: &Species, model: &Model) -> Chapter {
     let mut chapter = Chapter::new("papers", "Papers");
     for paper in &animal.papers {
         chapter.facts.push(Fact::plain("Handed over", paper.clone()));
@@ -225,5 +235,7 @@ pub(super) fn papers(animal: &Animal, species: &Species) -> Chapter {
     }
     chapter.facts.extend(law::rules(species));
     chapter.facts.push(Fact::plain("Law", "check locally before it moves; local law decides"));
+    chapter.facts.extend(laws::release(model));
+    chapter.facts.extend(laws::written_for(model));
     chapter
 }

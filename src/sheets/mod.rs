@@ -21,7 +21,9 @@ mod handover_needs;
 mod handover_record;
 pub mod index;
 mod law;
+pub mod laws;
 pub mod not_found;
+pub mod notices;
 pub mod order;
 pub mod page;
 mod phrases;
@@ -68,6 +70,10 @@ pub enum Sheet {
     Feed(Box<web::Feed>),
     /// The bibliography.
     Sources(Box<sources::SourcesSheet>),
+    /// What the law asks.
+    Law(Box<laws::LawSheet>),
+    /// A public-health notice.
+    Notice(Box<notices::NoticeSheet>),
     /// A further page.
     Page(Box<page::PageSheet>),
     /// A handover sheet.
@@ -107,6 +113,10 @@ pub enum Wanted {
     Feed,
     /// The bibliography.
     Sources,
+    /// What the law asks.
+    Law,
+    /// The public-health notice of a jurisdiction.
+    Notice(String),
     /// A further page.
     Page(String),
     /// The handover sheet of an animal.
@@ -122,6 +132,7 @@ pub enum Wanted {
 }
 
 const SOURCES: &str = "sources/index.html";
+const LAW: &str = "law/index.html";
 const BINDER: &str = "binder.html";
 const NOT_FOUND: &str = "404.html";
 const SITEMAP: &str = "sitemap.xml";
@@ -137,6 +148,10 @@ fn card_path(key: &str) -> String {
 
 fn animal_path(key: &str) -> String {
     format!("animals/{key}/index.html")
+}
+
+fn notice_path(key: &str) -> String {
+    format!("law/{key}/notice.html")
 }
 
 fn page_path(key: &str) -> String {
@@ -184,6 +199,8 @@ impl Wanted {
             Wanted::Sitemap => SITEMAP.to_owned(),
             Wanted::Feed => FEED.to_owned(),
             Wanted::Sources => SOURCES.to_owned(),
+            Wanted::Law => LAW.to_owned(),
+            Wanted::Notice(key) => notice_path(key),
             Wanted::Page(key) => page_path(key),
             Wanted::Handover(key) => handover_path(key),
             Wanted::Door(key) => door_path(key),
@@ -219,6 +236,8 @@ impl Wanted {
             Wanted::Sitemap => "sitemap.xml",
             Wanted::Feed => "feed.xml",
             Wanted::Sources => "sources.html",
+            Wanted::Law => "law.html",
+            Wanted::Notice(_) => "notice.html",
             Wanted::Page(_) => "page.html",
             Wanted::Handover(_) => "handover.html",
             Wanted::Door(_) => "door.html",
@@ -239,6 +258,11 @@ pub fn plan(model: &Model) -> Vec<Wanted> {
     // Both are lists of full addresses; a site that does not know its own has neither.
     if model.site.address.is_some() {
         wanted.extend([Wanted::Sitemap, Wanted::Feed]);
+    }
+    if !crate::figures::owed::in_force(model).is_empty() {
+        wanted.push(Wanted::Law);
+        let notices = notices::all(model).into_iter();
+        wanted.extend(notices.map(|(found, _)| Wanted::Notice(found.key.to_owned())));
     }
     for key in model.species.keys() {
         wanted.push(Wanted::Care(key.clone()));
@@ -283,6 +307,8 @@ pub fn build(model: &Model, figures: &Figures, wanted: &Wanted) -> Option<Sheet>
         Wanted::Animal(key) => {
             Sheet::Animal(Box::new(animal::animal(model, figures, key, figures.animals.get(key)?)?))
         }
+        Wanted::Law => Sheet::Law(Box::new(laws::laws(model, figures)?)),
+        Wanted::Notice(key) => Sheet::Notice(Box::new(notices::notice(model, figures, key)?)),
         Wanted::Page(key) => {
             Sheet::Page(Box::new(page::page(model, figures, key, model.pages.get(key)?)))
         }

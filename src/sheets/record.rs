@@ -87,7 +87,7 @@ pub fn record(
             known::health(animal, as_of),
             needs::set_up(animal, own, model),
             upkeep::upkeep(animal, own, general, model),
-            known::papers(animal, species),
+            known::papers(animal, species, model),
         ],
         findings: Vec::new(),
     }

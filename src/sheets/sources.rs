@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use serde::Serialize;
 
 use crate::figures::Figures;
+use crate::figures::owed::in_force;
 use crate::model::Model;
 
 use super::blocks::{Link, SourceEntry};
@@ -36,7 +37,7 @@ pub struct SourceUse {
 /// The figures of one species that rest on a source.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Resting {
-    /// The species.
+    /// The species, or the page on law.
     pub species: Link,
     /// The figures.
     pub figures: Vec<String>,
@@ -74,14 +75,27 @@ pub fn sources(model: &Model, figures: &Figures) -> SourcesSheet {
             rest(&standard.source, "least enclosure".to_owned());
         }
     }
+    let mut laws: BTreeMap<&str, Vec<String>> = BTreeMap::new();
+    for found in in_force(model) {
+        for named in found.law.sources() {
+            if let Some((source, _)) = model.sources.get_key_value(&named.name) {
+                uses.entry(source).or_default();
+                laws.entry(source).or_default().push(found.law.name.clone());
+            }
+        }
+    }
     let sources = uses.iter().enumerate().filter_map(|(place, (key, species))| {
+        let law = laws.get(key).map(|places| Resting {
+            species: Link { text: "What the law asks".to_owned(), href: super::LAW.to_owned() },
+            figures: places.clone(),
+        });
         let rests = species.iter().map(|(key, figures)| Resting {
             species: Link { text: model.species[*key].name.clone(), href: super::care_path(key) },
             figures: figures.clone(),
         });
         Some(SourceUse {
             source: citing::entry(key, place + 1, model.sources.get(*key)?),
-            rests: rests.collect(),
+            rests: rests.chain(law).collect(),
         })
     });
     let in_force: std::collections::BTreeSet<&str> = model

@@ -49,6 +49,7 @@ pub fn role_of(path: &str) -> Option<(Role, &str)> {
         ("", "toml") if file == "private.toml" => Role::Private,
         ("", "toml") | ("species", "toml") if rest == "sources.toml" => Role::Bibliography,
         ("species", "toml") if rest.starts_with("standards/") => Role::Standard,
+        ("species", "toml") if rest.starts_with("law/") => Role::Law,
         ("species", "toml") => Role::Species,
         ("species", "md") => Role::Words,
         ("animals", "toml") => Role::Animal,

@@ -24,6 +24,8 @@ pub enum Role {
     Bibliography,
     /// `species/standards/NAME.toml`: a published standard.
     Standard,
+    /// `species/law/NAME.toml`: what the law of a place asks.
+    Law,
     /// `species/NAME.toml`.
     Species,
     /// `species/NAME.md`.
@@ -48,6 +50,7 @@ impl Role {
             Role::Private => "the private file",
             Role::Bibliography => "the bibliography",
             Role::Standard => "standard",
+            Role::Law => "jurisdiction",
             Role::Species => "species",
             Role::Words => "the words of species",
             Role::Animal => "animal",

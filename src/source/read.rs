@@ -169,7 +169,7 @@ impl Reading {
             self.findings.push(Finding::new(code, Place::start_of(id), message));
         }
         let names_a_page =
-            matches!(role, Role::Species | Role::Animal | Role::Page | Role::Standard);
+            matches!(role, Role::Species | Role::Animal | Role::Page | Role::Standard | Role::Law);
         if names_a_page && !name::is_usable(name) {
             self.findings.push(name::unusable(id, name));
         }

@@ -8,7 +8,7 @@ use wardsheet::source::{Layer, Role, Sources};
 use super::{code_spans, document, section};
 
 /// A file of each kind with a field `qqqqqq` in every table: nobody knows it, and the finding says which ones are known.
-pub(super) const UNKNOWN_EVERYWHERE: [(&str, Role, &str); 6] = [
+pub(super) const UNKNOWN_EVERYWHERE: [(&str, Role, &str); 7] = [
     (
         "wardsheet.toml",
         Role::Site,
@@ -40,6 +40,16 @@ pub(super) const UNKNOWN_EVERYWHERE: [(&str, Role, &str); 6] = [
         Role::Standard,
         "qqqqqq = 1\ntitle = \"x\"\nissuer = \"x\"\n[row.NAME]\nqqqqqq = 1\n[[row.NAME.class]]\nqqqqqq = 1\n\
          further = { qqqqqq = 1 }\nor = { qqqqqq = 1 }\n",
+    ),
+    (
+        "species/law/NAME.toml",
+        Role::Law,
+        "qqqqqq = 1\nname = \"x\"\ntitle = \"x\"\nissuer = \"x\"\nitem = { qqqqqq = 1, names = { qqqqqq = 1 } }\n\
+         notice = { says = \"x\", qqqqqq = 1, age = [{ under = \"1 year\", qqqqqq = 1 }] }\n\
+         buyer = { at_least = \"1 year\", qqqqqq = 1 }\ntreatment = { sale = \"forbidden\", qqqqqq = 1 }\n\
+         size = [{ shell_below = \"1 cm\", qqqqqq = 1 }]\npaper = [{ paper = \"x\", qqqqqq = 1 }]\n\
+         mark = [{ mark = \"x\", qqqqqq = 1 }]\nrecords = { keep = \"1 year\", qqqqqq = 1 }\n\
+         delivery = { qqqqqq = 1 }\nfurther = [{ qqqqqq = 1 }]\n",
     ),
 ];
 

@@ -25,6 +25,7 @@ fn kind_of(role: Role) -> Option<&'static str> {
         Role::Private => Some("private"),
         Role::Bibliography => Some("sources"),
         Role::Standard => Some("standard"),
+        Role::Law => Some("law"),
         _ => None,
     }
 }

@@ -2,6 +2,7 @@
 
 pub(super) mod companion_unknown;
 pub(super) mod form_unknown;
+pub(super) mod jurisdiction_unknown;
 pub(super) mod owner_missing;
 pub(super) mod photo_missing;
 pub(super) mod source_unknown;

@@ -32,4 +32,7 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
         species.signs.iter().flat_map(|sign| &sign.sources).for_each(&mut check);
         species.legal.rules.iter().flat_map(|rule| &rule.sources).for_each(&mut check);
     }
+    for law in evidence.model.laws.values() {
+        law.sources().into_iter().for_each(&mut check);
+    }
 }

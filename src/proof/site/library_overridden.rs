@@ -17,7 +17,7 @@ pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     let sources = evidence.sources;
-    for role in [Role::Species, Role::Standard] {
+    for role in [Role::Species, Role::Standard, Role::Law] {
         for (name, nearest) in sources.nearest(role) {
             let farther =
                 sources.of(role).filter(|file| file.name == name && file.layer > nearest.layer);

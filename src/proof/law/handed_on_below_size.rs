@@ -1,0 +1,60 @@
+//! An animal below the size at which the law lets it be sold.
+
+use crate::figures::owed::InForce;
+use crate::finding::{Code, Finding, Severity, Subject};
+use crate::proof::{Evidence, Rule};
+
+use super::{Handed, article, help, length, over_seeking};
+
+static CODE: Code = Code {
+    name: "handed-on-below-size",
+    severity: Severity::Warning,
+    safety: false,
+    subject: Subject::Law,
+    summary: "an animal to be handed on is smaller than the law lets it be sold, or nobody has measured it",
+    page: include_str!("handed_on_below_size.md"),
+};
+
+pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
+
+fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
+    over_seeking(evidence, found, check);
+}
+
+pub(super) fn check(
+    evidence: &Evidence<'_>,
+    handed: Handed<'_>,
+    law: InForce<'_>,
+    found: &mut Vec<Finding>,
+) {
+    for rule in &law.law.sizes {
+        let Some(least) = rule.about.shell_below else { continue };
+        if !handed.is_concerned(&rule.about, law.law) {
+            continue;
+        }
+        let name = &handed.animal.name;
+        let (state, first) = match handed.shell(evidence) {
+            Some(shell) if shell >= least => continue,
+            Some(shell) => (
+                format!("{name} has a shell of {}", length(evidence, shell)),
+                "keep it until it has grown",
+            ),
+            None => (
+                format!("no shell length of {name} is logged"),
+                "measure the shell, straight, and log the length",
+            ),
+        };
+        let message = format!(
+            "{state}, and in {} none below {} may be sold ({})",
+            law.law.name,
+            length(evidence, least),
+            article(&rule.ground)
+        );
+        let place = evidence.field(handed.animal.file, "species");
+        found.push(Finding::new(&CODE, place, message).help(help(
+            first,
+            rule.says.as_ref(),
+            &rule.ground,
+        )));
+    }
+}

@@ -1,0 +1,28 @@
+//! A jurisdiction that is not there.
+
+use crate::finding::{Code, Finding, Severity, Subject};
+use crate::proof::{Evidence, Rule};
+
+use super::unknown;
+
+static CODE: Code = Code {
+    name: "jurisdiction-unknown",
+    severity: Severity::Error,
+    safety: false,
+    subject: Subject::Names,
+    summary: "a jurisdiction is not there",
+    page: include_str!("jurisdiction_unknown.md"),
+};
+
+pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
+
+fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
+    let laws = &evidence.model.laws;
+    let larger = laws.values().flat_map(|law| &law.within);
+    for named in evidence.model.site.jurisdictions.iter().chain(larger) {
+        if !laws.contains_key(&named.name) {
+            let known = laws.keys().map(String::as_str);
+            found.push(unknown(&CODE, named, ("jurisdiction", ""), known));
+        }
+    }
+}

@@ -1,0 +1,240 @@
+//! What the law of the site's jurisdictions asks of a sheet: item by item with the article, and where the sheet answers it.
+
+use serde::Serialize;
+
+use crate::figures::Figures;
+use crate::figures::owed::{chapters, in_force};
+use crate::model::law::{Concerns, Ground, Jurisdiction, Rule};
+use crate::model::word::Word;
+use crate::model::{Model, Named};
+use crate::quantity::{Rounding, System, print_one};
+
+use super::animal::capital;
+use super::blocks::{Chapter, Fact, Link, Shown, SourceEntry, Table};
+use super::citing::Citing;
+use super::frame::{Frame, long_date};
+use super::{care, notices};
+
+/// The page on law.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct LawSheet {
+    /// The frame.
+    pub frame: Frame,
+    /// The places, in the order in which the site names them.
+    pub places: Vec<String>,
+    /// A chapter for each, its notice in one of its own behind it.
+    pub chapters: Vec<Chapter>,
+    /// The notices on pages of their own.
+    pub notices: Vec<Link>,
+    /// The sources of this page.
+    pub sources: Vec<SourceEntry>,
+}
+
+/// Builds the page on law; none where the site names no jurisdiction.
+pub fn laws(model: &Model, figures: &Figures) -> Option<LawSheet> {
+    let found = in_force(model);
+    let mut citing = Citing::new(&model.sources);
+    let mut all = Vec::new();
+    for found in &found {
+        all.push(place(found.key, found.law, model, &mut citing));
+        if let Some(notice) = &found.law.notice {
+            let id = format!("{}-notice", found.key);
+            let mut chapter = Chapter::new(&id, &format!("{}: public health", found.law.name));
+            chapter.facts = notices::facts(model, &mut citing, found.law, notice);
+            all.push(chapter);
+        }
+    }
+    let links = notices::all(model).into_iter().map(|(found, _)| Link {
+        text: found.law.name.clone(),
+        href: super::notice_path(found.key),
+    });
+    (!found.is_empty()).then(|| LawSheet {
+        frame: Frame::new(
+            model,
+            super::LAW,
+            false,
+            "What the law asks",
+            "What the law of each place asks of these sheets, and where they answer it.",
+            figures.as_of,
+        ),
+        places: found.iter().map(|found| found.law.name.clone()).collect(),
+        chapters: all,
+        notices: links.collect(),
+        sources: citing.entries(),
+    })
+}
+
+/// One place: the act, what it asks of a sheet, and what else it says.
+fn place(key: &str, law: &Jurisdiction, model: &Model, citing: &mut Citing<'_>) -> Chapter {
+    let mut chapter = Chapter::new(key, &law.name);
+    let mut act =
+        Fact::plain("Act or order", format!("{}, {}, {}", law.title, law.issuer, law.year));
+    act.sources = citing.links(&Vec::from_iter(law.ground.source.clone()));
+    let read = notices::read(law, &law.ground);
+    let state = law.state.as_ref().map(|state| format!(". {state}")).unwrap_or_default();
+    chapter.facts.extend([act, Fact::plain("Read", format!("{read}{state}"))]);
+    if let Some(binds) = &law.applies_to {
+        chapter.facts.push(Fact::plain("Binds", binds.clone()));
+    }
+    let larger = law.within.iter().filter_map(|named| model.laws.get(&named.name));
+    let larger: Vec<&str> = larger.map(|law| law.name.as_str()).collect();
+    if !larger.is_empty() {
+        chapter.facts.push(Fact::plain("Lies within", larger.join(", ")));
+    }
+    chapter.facts.extend(rules(law, model.site.units, citing));
+    let rows = law.items.iter().map(|(item, ask)| {
+        let mut more = Vec::new();
+        if ask.wider {
+            more.push("covered by a wider word of the text".to_owned());
+        }
+        if ask.wording_set {
+            more.push("the law sets the words".to_owned());
+        }
+        more.extend(ask.ground.note.as_ref().map(|note| note.trim_end_matches('.').to_owned()));
+        vec![
+            Shown::plain(item.label()),
+            Shown::plain(article(&ask.ground)),
+            Shown::plain(where_answered(chapters(*item), item.is_of_animal())),
+            Shown::plain(more.join("; ")),
+        ]
+    });
+    let head = ["Asked for", "Article", "Answered under", "Remark"];
+    chapter.tables.extend(Table::of(
+        format!("What {} asks a sheet to say", law.name),
+        &head,
+        rows.collect(),
+    ));
+    chapter
+}
+
+/// What the law says beside the items, a fact a row.
+fn rules(law: &Jurisdiction, units: System, citing: &mut Citing<'_>) -> Vec<Fact> {
+    let mut facts = Vec::new();
+    let own = law.ground.source.as_ref();
+    let mut add = |label: &str, text: String, ground: &Ground| {
+        let mut fact = Fact::plain(label, text);
+        let named: Vec<Named> =
+            ground.source.iter().filter(|source| Some(*source) != own).cloned().collect();
+        fact.sources = citing.links(&named);
+        let note = ground.note.as_ref().map(|note| format!(" {note}")).unwrap_or_default();
+        fact.note = Some(format!("{}.{note}", capital(&article(ground))));
+        facts.push(fact);
+    };
+    let says = |rule: &Option<String>| rule.clone().unwrap_or_default();
+    if let Some(rule) = &law.delivery {
+        add("Form", says(&rule.says), &rule.ground);
+    }
+    if let Some(rule) = &law.buyer {
+        let age = print_one(rule.about, units, Rounding::Nearest).first;
+        add("Buyer", format!("at least {age} old"), &rule.ground);
+    }
+    if let Some(rule) = &law.treatment {
+        let text = rule.says.clone().unwrap_or_else(|| rule.about.spelling().to_owned());
+        add("Under treatment", text, &rule.ground);
+    }
+    for rule in &law.sizes {
+        add("Size", with_size(rule.says.as_ref(), &rule.about, units), &rule.ground);
+    }
+    for (label, of_law) in [("Paper", &law.papers), ("Mark", &law.marks)] {
+        for rule in of_law {
+            let Rule { about: (name, concerns), says, ground } = rule;
+            let text = with_size(says.as_ref(), concerns, units);
+            add(label, format!("{}. {text}", capital(name)), ground);
+        }
+    }
+    if let Some(rule) = &law.records {
+        let keep = print_one(rule.about, units, Rounding::Nearest).first;
+        add("Records", format!("{keep}. {}", says(&rule.says)), &rule.ground);
+    }
+    for rule in &law.further {
+        add("Also", says(&rule.says), &rule.ground);
+    }
+    facts
+}
+
+/// What a row says; where it says nothing, the sizes for which it holds.
+fn with_size(says: Option<&String>, concerns: &Concerns, units: System) -> String {
+    let bound = |word: &str, text: Option<String>| text.map(|text| format!("{word} {text}"));
+    says.cloned().unwrap_or_else(|| {
+        let shown = |length| print_one(length, units, Rounding::Nearest).first;
+        let all = [
+            bound("shell below", concerns.shell_below.map(shown)),
+            bound("shell from", concerns.shell_from.map(shown)),
+            bound(
+                "mass from",
+                concerns.mass_from.map(|mass| print_one(mass, units, Rounding::Nearest).first),
+            ),
+        ];
+        all.into_iter().flatten().collect::<Vec<_>>().join(", ")
+    })
+}
+
+/// The article and whether the row is told from memory.
+fn article(ground: &Ground) -> String {
+    let article = ground.article.clone().unwrap_or_else(|| "article not in our notes".to_owned());
+    if ground.from_memory { format!("{article}; from memory, not read") } else { article }
+}
+
+/// The headings under which a sheet answers an item.
+fn where_answered(anchors: &[&str], of_animal: bool) -> String {
+    let title = |anchor: &&str| match *anchor {
+        "head" => "the head of the sheet",
+        "seconds" => "In ten seconds",
+        "cautions" => "Cautions",
+        "identity" => "Identity",
+        "origin" => "Origin",
+        "measurements" => "Measurements",
+        "health" if of_animal => "Health and treatment",
+        anchor => care::CHAPTERS
+            .iter()
+            .find(|(id, ..)| *id == anchor)
+            .map_or("the care sheet", |(_, title, _)| title),
+    };
+    let titles: Vec<&str> = anchors.iter().map(title).collect();
+    let sheet = if of_animal { "handover sheet: " } else { "" };
+    format!("{sheet}{}", titles.join("; "))
+}
+
+/// The jurisdictions that a sheet is written for, in one sentence; none where the site names none.
+pub(super) fn written_for(model: &Model) -> Option<Fact> {
+    let named: Vec<String> = in_force(model)
+        .iter()
+        .map(|found| match found.law.read {
+            Some(date) => format!("{} (read by {})", found.law.name, long_date(date)),
+            None => found.law.name.clone(),
+        })
+        .collect();
+    (!named.is_empty()).then(|| {
+        let text = format!("{}; local law decides", named.join(", "));
+        let mut fact = Fact::plain("Held against the law of", text);
+        fact.note = Some(
+            "What each asks, its article and where this sheet answers it: the page on law of this site."
+                .to_owned(),
+        );
+        fact
+    })
+}
+
+/// The warnings against release that the laws in force ask for: the law's own words where the site has them, else ours.
+pub(super) fn release(model: &Model) -> Vec<Fact> {
+    use crate::model::law::Item;
+    let asks = in_force(model)
+        .into_iter()
+        .filter_map(|found| Some((found.law, found.law.items.get(&Item::NoRelease)?)));
+    let facts = asks.map(|(law, ask)| {
+        let label = format!("Release, {}", law.name);
+        match &ask.wording {
+            Some(wording) => Fact::plain(label, wording.clone()),
+            None if ask.wording_set => {
+                let mut fact = Fact::plain(label, "Never let this animal loose.");
+                fact.note = Some(
+                    "Our words: the law there sets its own, which are to be taken from it."
+                        .to_owned(),
+                );
+                fact
+            }
+            None => Fact::plain(label, "Never let this animal loose."),
+        }
+    });
+    facts.collect()
+}

@@ -1,0 +1,200 @@
+//! The public-health notices: one for each jurisdiction in force, under its own name, with its own ages. They are never joined.
+
+use serde::Serialize;
+
+use crate::figures::Figures;
+use crate::figures::owed::{InForce, in_force};
+use crate::model::law::{Ground, Jurisdiction, Notice};
+use crate::model::word::Kind;
+use crate::model::{Model, Species};
+
+use super::animal::capital;
+use super::blocks::{Caution, Fact};
+use super::citing::Citing;
+use super::frame::{Frame, long_date};
+
+/// A notice on a page of its own.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct NoticeSheet {
+    /// The frame.
+    pub frame: Frame,
+    /// The place.
+    pub place: String,
+    /// Whether it is a notice or advice.
+    pub title: String,
+    /// What it says: the words that the law sets, where the site has taken them from it, else ours.
+    pub says: String,
+    /// What it says of ages.
+    pub ages: Vec<String>,
+    /// To whom it is given, what hangs on the wall, where it comes from.
+    pub facts: Vec<Fact>,
+}
+
+/// The jurisdictions in force that have a notice for a kind of animal.
+pub fn for_kind(model: &Model, kind: Kind) -> Vec<(&Jurisdiction, &Notice)> {
+    let all = in_force(model).into_iter();
+    all.filter_map(|found| Some((found.law, found.law.notice.as_ref()?)))
+        .filter(|(_, notice)| notice.is_for(kind))
+        .collect()
+}
+
+/// The jurisdictions in force that have a notice, for any kind of animal.
+pub fn all(model: &Model) -> Vec<(InForce<'_>, &Notice)> {
+    let all = in_force(model).into_iter();
+    all.filter_map(|found| Some((found, found.law.notice.as_ref()?))).collect()
+}
+
+/// The heading of a notice: what it is and whose.
+fn title(law: &Jurisdiction, notice: &Notice) -> String {
+    let what = if notice.binding { "Public-health notice" } else { "Public-health advice" };
+    format!("{what}, {}", law.name)
+}
+
+/// The notices that a species' sheets carry, each a caution of its own.
+pub(super) fn cautions(model: &Model, species: &Species) -> Vec<Caution> {
+    let notices = for_kind(model, species.kind).into_iter();
+    notices
+        .map(|(law, notice)| {
+            let told = told_from(model, law, notice);
+            let text = format!("{} {} {told}", words(notice), ages(model, notice));
+            Caution { title: title(law, notice), text: text.replace("  ", " ") }
+        })
+        .collect()
+}
+
+/// The same for a card on the wall, which has room for the ages alone; a notice that names none is given in full.
+pub(super) fn brief(model: &Model, species: &Species) -> Vec<Caution> {
+    let notices = for_kind(model, species.kind).into_iter();
+    notices
+        .map(|(law, notice)| {
+            let ages = ages(model, notice);
+            let says = if ages.is_empty() { words(notice) } else { ages };
+            Caution {
+                title: title(law, notice),
+                text: format!("{says} ({}.)", whence(law, notice, model)),
+            }
+        })
+        .collect()
+}
+
+/// What a notice says: the law's own words where the site has them.
+fn words(notice: &Notice) -> String {
+    notice.wording.clone().unwrap_or_else(|| notice.says.clone())
+}
+
+/// What it says of ages, in one sentence. Words that the law sets hold them already.
+fn ages(model: &Model, notice: &Notice) -> String {
+    let lines = age_lines(model, notice);
+    if lines.is_empty() { String::new() } else { format!("Ages: {}.", lines.join("; ")) }
+}
+
+fn age_lines(model: &Model, notice: &Notice) -> Vec<String> {
+    if notice.wording.is_some() {
+        return Vec::new();
+    }
+    let lines = notice.ages.iter().filter_map(|age| {
+        let says = age.says.as_ref()?.trim_end_matches('.');
+        // An age that another text tells is told with it.
+        let own = age.ground.source != notice.ground.source;
+        let source = age.ground.source.as_ref().filter(|_| own);
+        let source = source.and_then(|named| model.sources.get(&named.name));
+        let short = source.map(|source| format!(" ({})", source.short()));
+        Some(format!("{says}{}", short.unwrap_or_default()))
+    });
+    lines.collect()
+}
+
+/// The text it is told from and its date, in a few words.
+fn whence(law: &Jurisdiction, notice: &Notice, model: &Model) -> String {
+    let source = notice.ground.source.as_ref().and_then(|named| model.sources.get(&named.name));
+    let short =
+        source.map_or_else(|| format!("{} {}", law.issuer, law.year), |source| source.short());
+    format!("{short}, {}", read(law, &notice.ground))
+}
+
+/// When a row had been read, or that it was not.
+pub(super) fn read(law: &Jurisdiction, ground: &Ground) -> String {
+    match law.read {
+        _ if ground.from_memory => "from memory, not read".to_owned(),
+        Some(date) => format!("read by {}", long_date(date)),
+        None => "nobody says when it was read".to_owned(),
+    }
+}
+
+/// The sentence under a notice: what it is told from, when that was read, and that local law decides.
+fn told_from(model: &Model, law: &Jurisdiction, notice: &Notice) -> String {
+    let source = notice.ground.source.as_ref().and_then(|named| model.sources.get(&named.name));
+    let title = notice.title.as_ref().or(source.map(|source| &source.title)).unwrap_or(&law.title);
+    let set = match (notice.wording_set, &notice.wording) {
+        (true, None) => " Told in our words: the law may set its own, and they are taken from it.",
+        _ => "",
+    };
+    format!("From: {title} ({}).{set} Local law decides.", whence(law, notice, model))
+}
+
+/// Builds the page of one notice; none where that jurisdiction is not in force or has none.
+pub fn notice(model: &Model, figures: &Figures, key: &str) -> Option<NoticeSheet> {
+    let (found, notice) = all(model).into_iter().find(|(found, _)| found.key == key)?;
+    let title = title(found.law, notice);
+    let mut citing = Citing::new(&model.sources);
+    let mut told = facts(model, &mut citing, found.law, notice);
+    // A page of its own has no list of sources to count in.
+    told.iter_mut().for_each(|fact| fact.sources.clear());
+    told.retain(|fact| fact.label != "It says" && fact.label != "Ages");
+    Some(NoticeSheet {
+        frame: Frame::new(
+            model,
+            &super::notice_path(key),
+            false,
+            &title,
+            &format!("{title}, on one page."),
+            figures.as_of,
+        ),
+        place: found.law.name.clone(),
+        title: title.clone(),
+        says: words(notice),
+        ages: age_lines(model, notice).iter().map(|line| capital(line)).collect(),
+        facts: told,
+    })
+}
+
+/// A notice as facts, each of them with its sources.
+pub(super) fn facts(
+    model: &Model,
+    citing: &mut Citing<'_>,
+    law: &Jurisdiction,
+    notice: &Notice,
+) -> Vec<Fact> {
+    let mut facts = Vec::new();
+    let mut add = |label: &str, text: Option<String>| {
+        facts.extend(text.map(|text| Fact::plain(label, text)));
+    };
+    add("It says", Some(words(notice)));
+    let lines = age_lines(model, notice);
+    add("Ages", (!lines.is_empty()).then(|| lines.join("; ")));
+    add("Given to", notice.given_to.clone());
+    add("On the wall", notice.wall.clone());
+    add("For", kinds(notice));
+    let set = notice.wording_set && notice.wording.is_none();
+    let set = set.then(|| "may be set by the law and are to be taken from it".to_owned());
+    add("The very words", set);
+    add("From", Some(told_from(model, law, notice)));
+    if let Some(fact) = facts.last_mut() {
+        let ages = notice.ages.iter().map(|age| &age.ground);
+        let mut named: Vec<_> = std::iter::once(&notice.ground)
+            .chain(ages)
+            .filter_map(|ground| ground.source.clone())
+            .collect();
+        named.dedup_by(|a, b| a.name == b.name);
+        fact.sources = citing.links(&named);
+        fact.note.clone_from(&notice.ground.note);
+    }
+    facts
+}
+
+fn kinds(notice: &Notice) -> Option<String> {
+    use crate::model::word::Word;
+    let kinds: Vec<String> =
+        notice.kinds.iter().map(|kind| format!("{}s", kind.spelling())).collect();
+    (!kinds.is_empty()).then(|| kinds.join(", "))
+}
