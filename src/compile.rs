@@ -6,7 +6,7 @@ use jiff::civil::Date;
 use rayon::prelude::*;
 
 use crate::figures::{Figures, figures};
-use crate::finding::{self, Finding};
+use crate::finding::{self, Finding, Severity};
 use crate::model::Model;
 use crate::parse::parse;
 use crate::proof::{self, Evidence, proof, with_site_severities};
@@ -73,7 +73,7 @@ pub fn compile(sources: &Sources, checked: &Checked) -> Result<Vec<File>, Vec<Fi
             record.findings = open_findings(sources, checked, key);
         }
         if let (sheets::Sheet::Handover(handover), Wanted::Handover(key)) = (&mut sheet, wanted) {
-            handover.before = opened(&before_handover(sources, checked, key));
+            handover.before = on_the_sheet(sources, checked, key);
         }
         Some(look.set(sources, wanted, &sheet))
     };
@@ -131,6 +131,13 @@ pub fn before_handover(sources: &Sources, checked: &Checked, animal: &str) -> Ve
     with_site_severities(&checked.model, proof::before_handover(&evidence, animal))
 }
 
+/// What a handover sheet carries at its head of [`before_handover`]: a mere note stays with the command, since the sheet shows what is
+/// not known as not known.
+fn on_the_sheet(sources: &Sources, checked: &Checked, animal: &str) -> Vec<OpenFinding> {
+    let found = before_handover(sources, checked, animal);
+    opened(found.iter().filter(|finding| finding.severity > Severity::Note))
+}
+
 /// Sets the handover sheet of one animal, addressed to somebody where a name is given.
 ///
 /// # Errors
@@ -144,7 +151,7 @@ pub fn handover(
     let look = Look::new(sources)?;
     let sheet = sheets::handover_sheet(&checked.model, &checked.figures, animal, addressed_to)
         .ok_or_else(Vec::new)?;
-    let before = opened(&before_handover(sources, checked, animal));
+    let before = on_the_sheet(sources, checked, animal);
     let sheet = sheets::Sheet::Handover(Box::new(HandoverSheet { before, ..sheet }));
     look.set(sources, &Wanted::Handover(animal.to_owned()), &sheet).map_err(|finding| vec![finding])
 }

@@ -41,7 +41,16 @@ pub fn of_species(model: &Model, species: &Species) -> Vec<Caution> {
 pub fn of_card(model: &Model, species: &Species, dangers: usize) -> Vec<Caution> {
     let notices = notices::brief(model, species);
     let own = species.cautions.iter().take(dangers).map(|danger| of_danger(*danger));
-    own.chain([salmonella(species.kind, !notices.is_empty())]).chain(notices).collect()
+    let hygiene = if notices.is_empty() {
+        salmonella(species.kind, false)
+    } else {
+        let text = format!(
+            "{}. Wash your hands with soap after every contact, and keep all of it out of the kitchen.",
+            carrier(species.kind)
+        );
+        caution("Salmonella", &text)
+    };
+    own.chain([hygiene]).chain(notices).collect()
 }
 
 fn of_danger(danger: Danger) -> Caution {
@@ -71,15 +80,19 @@ fn of_danger(danger: Danger) -> Caution {
     }
 }
 
-fn salmonella(kind: Kind, has_notices: bool) -> Caution {
-    let carrier = match kind {
+fn carrier(kind: Kind) -> &'static str {
+    match kind {
         Kind::Frog | Kind::Salamander => "Assume that every amphibian carries Salmonella",
         Kind::Invertebrate => "Assume that any enclosure and feeder insect can carry Salmonella",
         _ => "Assume that every reptile carries Salmonella",
-    };
+    }
+}
+
+fn salmonella(kind: Kind, has_notices: bool) -> Caution {
+    let carrier = carrier(kind);
     // One place draws the line at one age, another elsewhere: beside a notice no further line is drawn.
     let who = if has_notices {
-        "Who should keep away is told differently from place to place, below. In doubt, and in pregnancy, ask a doctor first."
+        "Who should keep away is told below, place by place; in pregnancy or doubt ask a doctor."
     } else {
         "Children under five, pregnant women, people over 65 and anyone whose defences are weak should not touch it."
     };

@@ -39,7 +39,8 @@ pub fn laws(model: &Model, figures: &Figures) -> Option<LawSheet> {
         all.push(place(found.key, found.law, model, &mut citing));
         if let Some(notice) = &found.law.notice {
             let id = format!("{}-notice", found.key);
-            let mut chapter = Chapter::new(&id, &format!("{}: public health", found.law.name));
+            let title = format!("{}: public health", capital(&found.law.name));
+            let mut chapter = Chapter::new(&id, &title);
             chapter.facts = notices::facts(model, &mut citing, found.law, notice);
             all.push(chapter);
         }
@@ -66,7 +67,7 @@ pub fn laws(model: &Model, figures: &Figures) -> Option<LawSheet> {
 
 /// One place: the act, what it asks of a sheet, and what else it says.
 fn place(key: &str, law: &Jurisdiction, model: &Model, citing: &mut Citing<'_>) -> Chapter {
-    let mut chapter = Chapter::new(key, &law.name);
+    let mut chapter = Chapter::new(key, &capital(&law.name));
     let mut act =
         Fact::plain("Act or order", format!("{}, {}, {}", law.title, law.issuer, law.year));
     act.sources = citing.links(&Vec::from_iter(law.ground.source.clone()));
@@ -195,24 +196,14 @@ fn where_answered(anchors: &[&str], of_animal: bool) -> String {
     format!("{sheet}{}", titles.join("; "))
 }
 
-/// The jurisdictions that a sheet is written for, in one sentence; none where the site names none.
+/// The jurisdictions that a sheet is held against, in one line; none where the site names none.
 pub(super) fn written_for(model: &Model) -> Option<Fact> {
-    let named: Vec<String> = in_force(model)
-        .iter()
-        .map(|found| match found.law.read {
-            Some(date) => format!("{} (read by {})", found.law.name, long_date(date)),
-            None => found.law.name.clone(),
-        })
-        .collect();
-    (!named.is_empty()).then(|| {
-        let text = format!("{}; local law decides", named.join(", "));
-        let mut fact = Fact::plain("Held against the law of", text);
-        fact.note = Some(
-            "What each asks, its article and where this sheet answers it: the page on law of this site."
-                .to_owned(),
-        );
-        fact
-    })
+    let found = in_force(model);
+    let names: Vec<&str> = found.iter().map(|found| found.law.name.as_str()).collect();
+    let read = found.iter().filter_map(|found| found.law.read).min();
+    let read = read.map_or_else(String::new, |date| format!(" (read by {})", long_date(date)));
+    let text = format!("{}{read}", names.join(", "));
+    (!names.is_empty()).then(|| Fact::plain("Held against the law of", text))
 }
 
 /// The warnings against release that the laws in force ask for: the law's own words where the site has them, else ours.

@@ -50,14 +50,17 @@ fn title(law: &Jurisdiction, notice: &Notice) -> String {
     format!("{what}, {}", law.name)
 }
 
-/// The notices that a species' sheets carry, each a caution of its own.
+/// The notices that a species' sheets carry, each a caution of its own. The hygiene of mere advice stands on the sheet already; of
+/// advice the ages are told.
 pub(super) fn cautions(model: &Model, species: &Species) -> Vec<Caution> {
     let notices = for_kind(model, species.kind).into_iter();
     notices
         .map(|(law, notice)| {
-            let told = told_from(model, law, notice);
-            let text = format!("{} {} {told}", words(notice), ages(model, notice));
-            Caution { title: title(law, notice), text: text.replace("  ", " ") }
+            let (says, ages) = (words(notice), ages(model, notice));
+            let says = if notice.binding || ages.is_empty() { says } else { String::new() };
+            let whence = format!("({}.){}", whence(law, notice, model), own_words(notice));
+            let text = [says, ages, whence].join(" ");
+            Caution { title: title(law, notice), text: text.trim().to_owned() }
         })
         .collect()
 }
@@ -67,11 +70,12 @@ pub(super) fn brief(model: &Model, species: &Species) -> Vec<Caution> {
     let notices = for_kind(model, species.kind).into_iter();
     notices
         .map(|(law, notice)| {
-            let ages = ages(model, notice);
-            let says = if ages.is_empty() { words(notice) } else { ages };
+            let ages = age_lines(model, notice).join("; ");
+            let says = if ages.is_empty() { words(notice) } else { capital(&ages) };
+            let says = says.trim_end_matches('.');
             Caution {
-                title: title(law, notice),
-                text: format!("{says} ({}.)", whence(law, notice, model)),
+                title: capital(&law.name),
+                text: format!("{says} ({}).", whence(law, notice, model)),
             }
         })
         .collect()
@@ -121,15 +125,20 @@ pub(super) fn read(law: &Jurisdiction, ground: &Ground) -> String {
     }
 }
 
+/// What is to be known of words that the law sets, or may set, and that nobody has taken from it.
+fn own_words(notice: &Notice) -> &'static str {
+    match (notice.wording_set, &notice.wording) {
+        (true, None) => " Told in our words: the law may set its own, and they are taken from it.",
+        _ => "",
+    }
+}
+
 /// The sentence under a notice: what it is told from, when that was read, and that local law decides.
 fn told_from(model: &Model, law: &Jurisdiction, notice: &Notice) -> String {
     let source = notice.ground.source.as_ref().and_then(|named| model.sources.get(&named.name));
     let title = notice.title.as_ref().or(source.map(|source| &source.title)).unwrap_or(&law.title);
-    let set = match (notice.wording_set, &notice.wording) {
-        (true, None) => " Told in our words: the law may set its own, and they are taken from it.",
-        _ => "",
-    };
-    format!("From: {title} ({}).{set} Local law decides.", whence(law, notice, model))
+    let set = own_words(notice);
+    format!("From: {title} ({}).{set}", whence(law, notice, model))
 }
 
 /// Builds the page of one notice; none where that jurisdiction is not in force or has none.
@@ -178,7 +187,7 @@ pub(super) fn facts(
     let set = notice.wording_set && notice.wording.is_none();
     let set = set.then(|| "may be set by the law and are to be taken from it".to_owned());
     add("The very words", set);
-    add("From", Some(told_from(model, law, notice)));
+    add("Rests on", Some(format!("{} Local law decides.", told_from(model, law, notice))));
     if let Some(fact) = facts.last_mut() {
         let ages = notice.ages.iter().map(|age| &age.ground);
         let mut named: Vec<_> = std::iter::once(&notice.ground)

@@ -1,7 +1,8 @@
 //! A care sheet without something that the law of a jurisdiction asks for.
 
-use crate::figures::owed::{in_force, of_species};
+use crate::figures::owed::{InForce, in_force, of_species};
 use crate::finding::{Code, Finding, Severity, Subject};
+use crate::model::Species;
 use crate::model::law::Item;
 use crate::proof::{Evidence, Rule};
 
@@ -18,38 +19,57 @@ static CODE: Code = Code {
 
 pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 
+/// Up to how many species lack an item before it is said once for all of them: then the cause is the site's, not a species'.
+const ONE_BY_ONE: usize = 3;
+
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     for law in in_force(evidence.model) {
-        for (key, species) in &evidence.model.species {
-            let Some(of) = evidence.figures.species.get(key) else { continue };
-            let mut lacking = Vec::new();
-            let mut fields = Vec::new();
-            // A wording that the law sets is one matter for the whole site, and a rule of its own.
-            let items = law.law.items.iter().filter(|(item, _)| **item != Item::NoRelease);
-            for (item, ask) in items {
-                let missing = of_species(*item, law.law, species, of);
-                if !missing.is_empty() {
-                    lacking.push(format!("{} ({})", item.label(), article(&ask.ground)));
-                    fields.extend(missing);
-                }
-            }
-            if lacking.is_empty() {
+        // A wording that the law sets is one matter for the whole site, and a rule of its own.
+        for (item, ask) in law.law.items.iter().filter(|(item, _)| **item != Item::NoRelease) {
+            let lacking = lacking(evidence, law, *item);
+            let asks = format!("which {} asks for ({})", law.law.name, article(&ask.ground));
+            let Some((_, fields)) = lacking.first() else { continue };
+            let help = format!("give it: {}; local law decides", fields.join(", "));
+            if lacking.len() > ONE_BY_ONE {
+                let names: Vec<&str> =
+                    lacking.iter().take(ONE_BY_ONE).map(|(one, _)| one.name.as_str()).collect();
+                let message = format!(
+                    "{} care sheets lack the {}, {asks}: {} and {} more",
+                    lacking.len(),
+                    item.label(),
+                    names.join(", "),
+                    lacking.len() - names.len()
+                );
+                found.push(Finding::new(&CODE, law.named.place, message).help(help));
                 continue;
             }
-            let message = format!(
-                "the care sheet of {} lacks what {} asks for: {}",
-                species.name,
-                law.law.name,
-                lacking.join(", ")
-            );
-            fields.dedup();
-            let help = format!("give it: {}; local law decides", fields.join(", "));
-            let place = evidence.field(species.file, "name");
-            found.push(
-                Finding::new(&CODE, place, message)
-                    .help(help)
-                    .also_at(law.named.place, "its law is asked for here"),
-            );
+            for (species, fields) in lacking {
+                let message = format!(
+                    "the care sheet of {} lacks the {}, {asks}",
+                    species.name,
+                    item.label()
+                );
+                let place = evidence.field(species.file, "name");
+                let help = format!("give it: {}; local law decides", fields.join(", "));
+                found.push(
+                    Finding::new(&CODE, place, message)
+                        .help(help)
+                        .also_at(law.named.place, "its law is asked for here"),
+                );
+            }
         }
     }
+}
+
+/// The species whose care sheet lacks an item, each with what would answer it.
+fn lacking<'a>(
+    evidence: &Evidence<'a>,
+    law: InForce<'_>,
+    item: Item,
+) -> Vec<(&'a Species, Vec<&'static str>)> {
+    let species = evidence.model.species.iter().filter_map(|(key, species)| {
+        let of = evidence.figures.species.get(key)?;
+        Some((species, of_species(item, law.law, species, of)))
+    });
+    species.filter(|(_, fields)| !fields.is_empty()).collect()
 }
