@@ -118,7 +118,7 @@ fn every_cell_of_the_table_of_items_is_what_the_files_say() {
             held += usize::from(ask.is_some());
         }
     }
-    assert!(held > 80, "{held} cells say something");
+    assert!(held > 70, "{held} cells say something");
 }
 
 #[test]

@@ -29,7 +29,7 @@ pub(super) fn check(
 ) {
     for rule in &law.law.sizes {
         let Some(least) = rule.about.shell_below else { continue };
-        if !handed.is_concerned(&rule.about, law.law) {
+        if !handed.has_shell() || !handed.is_concerned(&rule.about, law.law) {
             continue;
         }
         let name = &handed.animal.name;

@@ -13,7 +13,7 @@ use crate::figures::owed::{InForce, in_force};
 use crate::finding::Finding;
 use crate::model::law::{Concerns, Ground, Jurisdiction};
 use crate::model::log::Event;
-use crate::model::word::{Cites, Measure, Status};
+use crate::model::word::{Cites, Kind, Measure, Status};
 use crate::model::{Animal, Species};
 use crate::proof::Evidence;
 use crate::quantity::{Length, Mass, Rounding, print_one};
@@ -77,6 +77,12 @@ fn help(first: &str, says: Option<&String>, ground: &Ground) -> String {
 }
 
 impl Handed<'_> {
+    /// Whether its species has a shell that is measured.
+    fn has_shell(&self) -> bool {
+        self.species.size.measure == Measure::Carapace
+            || matches!(self.species.kind, Kind::Tortoise | Kind::Turtle)
+    }
+
     /// The last shell length in its log, for species that are measured by the shell.
     fn shell(&self, evidence: &Evidence<'_>) -> Option<Length> {
         let by_shell = self.species.size.measure == Measure::Carapace;
