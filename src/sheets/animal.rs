@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use crate::figures::working::number;
 use crate::figures::{AnimalFigures, Figures};
 use crate::model::Model;
 use crate::model::word::{Basis, Sex, Status, Word};
@@ -76,10 +77,18 @@ pub fn animal(
     if let Some(years) = species.stated().iter().find(|stated| stated.name == "life.years") {
         needs.push(Fact::plain("Span of life", years.amount.print(units, years.rounding)));
     }
+    if let Some(cost) = figures.species.get(&public.species).and_then(|of| of.cost.as_ref()) {
+        let (low, high) = cost.per_year;
+        let about = format!("about {}–{} {}", number(low, 0), number(high, 0), cost.currency);
+        needs.push(Fact::plain("A year of its kind costs, without vets", about));
+    }
     if let Some(meal) = &of.feeding.meal {
         needs.push(Fact::plain("Eats now", meal.clone()));
     }
-    let description = format!("{}, {}.", public.name, species.name);
+    let seeking = public.status == Status::SeekingHome;
+    let stands = if seeking { "is looking for a home" } else { "lives with us" };
+    let teaser = public.story.as_deref().map(super::index::first_sentences).unwrap_or_default();
+    let description = format!("{}, {}, {stands}. {teaser}", public.name, species.name);
     Some(AnimalSheet {
         frame: Frame::new(
             model,
@@ -95,7 +104,7 @@ pub fn animal(
             text: format!("{} care sheet", species.name),
             href: super::care_path(&public.species),
         },
-        seeking: public.status == Status::SeekingHome,
+        seeking,
         story: public.story,
         facts,
         needs,
