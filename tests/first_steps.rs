@@ -300,7 +300,9 @@ fn the_finding_that_the_readme_shows_is_the_one_that_is_printed() {
 fn bytes_below(folder: &Path) -> Vec<(String, Vec<u8>)> {
     let mut files: Vec<_> = files_below(folder)
         .into_iter()
-        .map(|path| (path.replace(&*folder.to_string_lossy(), ""), fs::read(&path).expect("a file")))
+        .map(|path| {
+            (path.replace(&*folder.to_string_lossy(), ""), fs::read(&path).expect("a file"))
+        })
         .collect();
     files.sort();
     files
@@ -312,7 +314,8 @@ fn templates_copied_out_make_the_same_pages_until_one_is_changed() {
     let folder = empty("first-steps-own-look");
     let run = wardsheet(&folder, &["start", ".", "--with-templates"]);
     assert_eq!(run.status, 0, "{}", run.err);
-    for file in ["templates/care.html", "templates/feed.xml", "theme/ink.css", "theme/words.woff2"] {
+    for file in ["templates/care.html", "templates/feed.xml", "theme/ink.css", "theme/words.woff2"]
+    {
         assert!(folder.join(file).is_file(), "{file} is not there");
         assert!(run.out.contains(file), "{file} is not named");
     }

@@ -19,6 +19,8 @@ pub struct AnimalSheet {
     pub frame: Frame,
     /// Its name.
     pub name: String,
+    /// Its species, sex and age in a line.
+    pub introduced: String,
     /// What kind of animal it is.
     pub kind: String,
     /// Its care sheet.
@@ -85,6 +87,10 @@ pub fn animal(
     if let Some(meal) = &of.feeding.meal {
         needs.push(Fact::plain("Eats now", meal.clone()));
     }
+    let known = public.sex != Sex::Unknown;
+    let mut introduced = vec![species.name.clone()];
+    introduced.extend(known.then(|| public.sex.spelling().to_owned()));
+    introduced.extend(public.hatched.map(|(date, basis)| years_old(date, basis, figures.as_of)));
     let seeking = public.status == Status::SeekingHome;
     let stands = if seeking { "is looking for a home" } else { "lives with us" };
     let teaser = public.story.as_deref().map(super::index::first_sentences).unwrap_or_default();
@@ -99,6 +105,7 @@ pub fn animal(
             figures.as_of,
         ),
         name: public.name,
+        introduced: introduced.join(", "),
         kind: species.kind.spelling().to_owned(),
         care: Link {
             text: format!("{} care sheet", species.name),
@@ -120,14 +127,15 @@ pub fn sex(sex: Sex) -> String {
 /// An age in words, with how sure it is.
 pub fn age(hatched: Option<(jiff::civil::Date, Basis)>, as_of: jiff::civil::Date) -> Shown {
     let Some((date, basis)) = hatched else { return Shown::missing() };
-    let days = f64::from(crate::figures::calendar::days_between(date, as_of).max(0));
-    let about = if basis == Basis::Estimated { "about " } else { "" };
     let sure = if basis == Basis::Estimated { "estimated" } else { "known" };
-    Shown::plain(format!(
-        "{about}{} (hatched {}, {sure})",
-        print::days(days).first,
-        long_date(date)
-    ))
+    let old = years_old(date, basis, as_of);
+    Shown::plain(format!("{old} (hatched {}, {sure})", long_date(date)))
+}
+
+fn years_old(hatched: jiff::civil::Date, basis: Basis, as_of: jiff::civil::Date) -> String {
+    let days = f64::from(crate::figures::calendar::days_between(hatched, as_of).max(0));
+    let about = if basis == Basis::Estimated { "about " } else { "" };
+    format!("{about}{}", print::days(days).first)
 }
 
 /// The text with its first letter as a capital.

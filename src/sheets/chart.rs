@@ -122,7 +122,9 @@ fn drawn<X: Copy>(
     let marks = (0..=40).map(|count| f64::from(count) * step).take_while(|value| *value <= top);
     Some(Chart {
         lines: lines.collect(),
-        points: points.map(|(x, value)| mark(across_at(*x), up_at(*value), String::new())).collect(),
+        points: points
+            .map(|(x, value)| mark(across_at(*x), up_at(*value), String::new()))
+            .collect(),
         across: across
             .into_iter()
             .map(|(share, label)| mark(number(share * 100.0, 2), "100".to_owned(), label))

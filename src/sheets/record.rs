@@ -248,9 +248,10 @@ fn ultraviolet(own: &AnimalFigures, units: System) -> Option<Chart> {
     let curve: Vec<(f64, f64)> = lamp.curve.iter().map(place).collect();
     let (near, far) = (curve.first()?.0, curve.last()?.0);
     let (low, high) = lamp.band_uvi;
-    let rows = lamp.readings.iter().map(|(cm, uvi)| {
-        vec![print::length(*cm, units), Shown::plain(number(*uvi, 2))]
-    });
+    let rows = lamp
+        .readings
+        .iter()
+        .map(|(cm, uvi)| vec![print::length(*cm, units), Shown::plain(number(*uvi, 2))]);
     chart_over_distance(
         Plot {
             id: "ultraviolet",
@@ -262,14 +263,19 @@ fn ultraviolet(own: &AnimalFigures, units: System) -> Option<Chart> {
                 number(lamp.nearest_cm * factor, 0),
                 number(lamp.farthest_cm * factor, 0)
             ),
-            key: "dots: read; whole line: fitted to them; broken lines: the ends of the band".to_owned(),
+            key: "dots: read; whole line: fitted to them; broken lines: the ends of the band"
+                .to_owned(),
             unit: "UVI",
             points: lamp.readings.iter().map(place).collect(),
             lines: [curve, vec![(near, low), (far, low)], vec![(near, high), (far, high)]]
                 .into_iter()
                 .collect(),
             level: None,
-            table: table("Every reading of the lamp".to_owned(), &["Distance", "UVI"], rows.collect()),
+            table: table(
+                "Every reading of the lamp".to_owned(),
+                &["Distance", "UVI"],
+                rows.collect(),
+            ),
         },
         unit,
     )

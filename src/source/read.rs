@@ -234,10 +234,7 @@ type Fault = (&'static crate::finding::Code, String);
 
 fn read_bytes(path: &Path) -> (Vec<u8>, Option<Fault>) {
     if std::fs::metadata(path).is_ok_and(|about| about.len() > LARGEST_BYTES) {
-        return (
-            Vec::new(),
-            Some((&codes::FILE_TOO_LARGE, "this file is over 64 MB".to_owned())),
-        );
+        return (Vec::new(), Some((&codes::FILE_TOO_LARGE, "this file is over 64 MB".to_owned())));
     }
     match std::fs::read(path) {
         Ok(bytes) => (bytes, None),

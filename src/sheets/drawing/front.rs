@@ -17,7 +17,11 @@ use super::{Block, Drawing, Front, Part, Picture, Zone, percent};
 const LINES: [f64; 4] = [0.12, 0.4, 0.68, 0.93];
 
 /// The enclosure of an animal from the front. None without its inside measures.
-pub(in crate::sheets) fn front(animal: &Animal, own: &AnimalFigures, units: System) -> Option<Drawing> {
+pub(in crate::sheets) fn front(
+    animal: &Animal,
+    own: &AnimalFigures,
+    units: System,
+) -> Option<Drawing> {
     let housing = animal.housing.as_ref()?;
     let [long, _, high] = inside_cm(housing)?;
     if long <= 0.0 || high <= 0.0 {
@@ -153,7 +157,8 @@ pub(in crate::sheets) fn grown(
     for (zone, ends, share) in along {
         let Some(range) = ends.and_then(print::range::<Temperature>) else { continue };
         let reads = range.print(units, Rounding::Nearest);
-        let reading = of.humidity.readings.iter().find(|reading| zone.starts_with(reading.zone.as_str()));
+        let reading =
+            of.humidity.readings.iter().find(|reading| zone.starts_with(reading.zone.as_str()));
         let most = reading.map(|reading| at_most(reading, units));
         let damp = most.as_ref().map(|most| format!(", hygrometer {most}")).unwrap_or_default();
         said.push(format!("{zone} {}{damp}", reads.first));
