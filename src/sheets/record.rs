@@ -163,7 +163,7 @@ fn growth(
         )
     });
     let level = outgrown.map(|outgrown| {
-        let dates = outgrown.dates;
+        let dates = &outgrown.dates;
         let all = [dates.earliest, dates.expected, dates.latest].into_iter().flatten();
         let at: Vec<Date> = all.filter(|date| *date <= until).collect();
         (outgrown.at_cm * factor, "its enclosure is outgrown".to_owned(), at)
