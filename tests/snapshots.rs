@@ -70,9 +70,10 @@ const ON_DISK: [&str; 4] = ["link-loop", "name-taken-twice", "name-unusable", "n
 /// Codes that no test provokes: a file that may not be read is read by the superuser, and a file of 64 MB is slow.
 const UNPROVOKED: [&str; 2] = ["file-unreadable", "file-too-large"];
 
-const PAGES: [&str; 16] = [
+const PAGES: [&str; 17] = [
     "index",
     "care",
+    "working",
     "card",
     "animal",
     "compare",
@@ -215,6 +216,7 @@ fn pages_say_what_they_said() {
         let wanted = match page {
             "index" => Wanted::Index,
             "care" => Wanted::Care(key()),
+            "working" => Wanted::Working(key()),
             "card" => Wanted::Card(key()),
             "animal" => Wanted::Animal("sedge".to_owned()),
             "compare" => Wanted::Compare(Order::Space),

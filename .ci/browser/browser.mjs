@@ -32,6 +32,13 @@ export async function withBrowser(options, work) {
   }
 }
 
+// Where the example would stand. The page for what is not there links to it in full; its files are handed over from the folder.
+export const HOME = "https://example.org/quillmere/";
+export async function standIn(page, output) {
+  await page.route(`${HOME}**`, (route) =>
+    route.fulfill({ path: join(output, "public", route.request().url().slice(HOME.length)) }));
+}
+
 // Every page below a folder: its path, its address and its kind.
 export function pages(folder) {
   return readdirSync(folder, { recursive: true, withFileTypes: true })
@@ -47,7 +54,7 @@ export function pages(folder) {
 function kind(path) {
   const [part, room, , file] = path.split("/");
   if (part === "private") return path.split("/").at(-1).replace(".html", "");
-  if (room === "species") return file === "card.html" ? "card" : "care";
+  if (room === "species") return file === "index.html" ? "care" : file.replace(".html", "");
   if (room === "animals") return "animal";
   return room.replace(".html", "");
 }

@@ -7,6 +7,7 @@ use include_dir::{Dir, include_dir};
 
 use crate::render::File;
 use crate::schema::FILE_KINDS;
+use crate::source::library;
 use crate::write::{FreshError, write_fresh};
 
 use super::{Ended, Failure, Outcome, Outside};
@@ -18,6 +19,9 @@ static LAYOUT: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/src/command/start");
 pub(super) struct Arguments {
     /// The folder to lay out: new, or empty
     dir: PathBuf,
+    /// Copy the program's templates and theme out as well, to be changed
+    #[arg(long)]
+    with_templates: bool,
 }
 
 pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
@@ -28,6 +32,10 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
         path: format!("schemas/{}.json", kind.name),
         bytes: serde_json::to_vec_pretty(&kind.schema()).unwrap_or_default(),
     }));
+    if arguments.with_templates {
+        let look = library::look().into_iter();
+        files.extend(look.map(|(path, bytes)| File { path, bytes: bytes.to_vec() }));
+    }
     files.sort_by(|a: &File, b| a.path.cmp(&b.path));
     let dir = outside.here.join(&arguments.dir);
     match write_fresh(&dir, &files) {

@@ -16,6 +16,12 @@ pub struct LampDistance {
     pub farthest_cm: f64,
     /// The 90 % interval of the nearest distance, from three readings on, cm.
     pub nearest_interval_cm: Option<(f64, f64)>,
+    /// The species' band of the ultraviolet index.
+    pub band_uvi: (f64, f64),
+    /// The keeper's readings: distance in cm and index.
+    pub readings: Vec<(f64, f64)>,
+    /// The index against the distance in cm, as far as the readings speak for.
+    pub curve: Vec<(f64, f64)>,
     /// How they were worked out.
     pub working: Working,
 }
@@ -58,8 +64,20 @@ pub fn distance(lamp: &Lamp, band: Option<Ends>) -> Result<LampDistance, String>
         nearest_cm: distances.nearest_cm,
         farthest_cm: distances.farthest_cm,
         nearest_interval_cm: nearest.interval,
+        band_uvi: (low, high),
+        readings: readings.iter().map(|reading| (reading.distance_cm, reading.uvi)).collect(),
+        curve: curve(&fit, reach),
         working: working(lamp, &fit, (low, high), (distances.nearest_cm, distances.farthest_cm)),
     })
+}
+
+/// How many parts a curve has.
+const PARTS: u32 = 24;
+
+fn curve(fit: &LampFit, (near, far): (f64, f64)) -> Vec<(f64, f64)> {
+    let shares = (0..=PARTS).map(|part| f64::from(part) / f64::from(PARTS));
+    let places = shares.map(|share| near + (far - near) * share);
+    places.filter_map(|cm| Some((cm, fit.uvi(cm.clamp(near, far)).ok()?.value))).collect()
 }
 
 fn working(

@@ -7,6 +7,7 @@ pub mod prose;
 
 mod calendar;
 mod square;
+mod style;
 mod theme;
 
 use tera::{Context, Tera};
@@ -93,7 +94,7 @@ fn prose_filter(
 /// Makes a page smaller without changing what a reader or a checker sees of it.
 fn minify(html: &[u8]) -> Vec<u8> {
     let mut settings = minify_html::Cfg::new();
-    settings.keep_closing_tags = true;
+    settings.keep_closing_tags = false;
     settings.keep_html_and_head_opening_tags = true;
     settings.minify_css = false;
     minify_html::minify(html, &settings)

@@ -2,15 +2,20 @@
 
 use crate::source::{Role, Sources};
 
-use super::File;
+use super::{File, style};
 
-/// The theme: the site's own files where it has them, the built-in ones elsewhere, for the public and the private part.
+/// The theme: the site's own files where it has them, the built-in ones elsewhere, for the public and the private part. Style
+/// sheets lose their comments on the way: they are read in `theme/`, not in the output.
 pub fn theme(sources: &Sources) -> Vec<File> {
     let files = sources.nearest(Role::Theme);
     let copies = files.iter().flat_map(|(name, file)| {
         ["public", "private"].map(|part| File {
             path: format!("{part}/assets/{name}"),
-            bytes: file.text.clone().into_bytes(),
+            bytes: if name.ends_with(".css") {
+                style::smaller(&file.text).into_bytes()
+            } else {
+                sources.bytes(file).to_vec()
+            },
         })
     });
     copies.collect()

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use crate::figures::working::number;
 use crate::figures::{AnimalFigures, Figures};
 use crate::model::Model;
 use crate::model::word::{Basis, Sex, Status, Word};
@@ -18,6 +19,8 @@ pub struct AnimalSheet {
     pub frame: Frame,
     /// Its name.
     pub name: String,
+    /// Its species, sex and age in a line.
+    pub introduced: String,
     /// What kind of animal it is.
     pub kind: String,
     /// Its care sheet.
@@ -76,10 +79,22 @@ pub fn animal(
     if let Some(years) = species.stated().iter().find(|stated| stated.name == "life.years") {
         needs.push(Fact::plain("Span of life", years.amount.print(units, years.rounding)));
     }
+    if let Some(cost) = figures.species.get(&public.species).and_then(|of| of.cost.as_ref()) {
+        let (low, high) = cost.per_year;
+        let about = format!("about {}–{} {}", number(low, 0), number(high, 0), cost.currency);
+        needs.push(Fact::plain("A year of its kind costs, without vets", about));
+    }
     if let Some(meal) = &of.feeding.meal {
         needs.push(Fact::plain("Eats now", meal.clone()));
     }
-    let description = format!("{}, {}.", public.name, species.name);
+    let known = public.sex != Sex::Unknown;
+    let mut introduced = vec![species.name.clone()];
+    introduced.extend(known.then(|| public.sex.spelling().to_owned()));
+    introduced.extend(public.hatched.map(|(date, basis)| years_old(date, basis, figures.as_of)));
+    let seeking = public.status == Status::SeekingHome;
+    let stands = if seeking { "is looking for a home" } else { "lives with us" };
+    let teaser = public.story.as_deref().map(super::index::first_sentences).unwrap_or_default();
+    let description = format!("{}, {}, {stands}. {teaser}", public.name, species.name);
     Some(AnimalSheet {
         frame: Frame::new(
             model,
@@ -90,12 +105,13 @@ pub fn animal(
             figures.as_of,
         ),
         name: public.name,
+        introduced: introduced.join(", "),
         kind: species.kind.spelling().to_owned(),
         care: Link {
             text: format!("{} care sheet", species.name),
             href: super::care_path(&public.species),
         },
-        seeking: public.status == Status::SeekingHome,
+        seeking,
         story: public.story,
         facts,
         needs,
@@ -111,14 +127,15 @@ pub fn sex(sex: Sex) -> String {
 /// An age in words, with how sure it is.
 pub fn age(hatched: Option<(jiff::civil::Date, Basis)>, as_of: jiff::civil::Date) -> Shown {
     let Some((date, basis)) = hatched else { return Shown::missing() };
-    let days = f64::from(crate::figures::calendar::days_between(date, as_of).max(0));
-    let about = if basis == Basis::Estimated { "about " } else { "" };
     let sure = if basis == Basis::Estimated { "estimated" } else { "known" };
-    Shown::plain(format!(
-        "{about}{} (hatched {}, {sure})",
-        print::days(days).first,
-        long_date(date)
-    ))
+    let old = years_old(date, basis, as_of);
+    Shown::plain(format!("{old} (hatched {}, {sure})", long_date(date)))
+}
+
+fn years_old(hatched: jiff::civil::Date, basis: Basis, as_of: jiff::civil::Date) -> String {
+    let days = f64::from(crate::figures::calendar::days_between(hatched, as_of).max(0));
+    let about = if basis == Basis::Estimated { "about " } else { "" };
+    format!("{about}{}", print::days(days).first)
 }
 
 /// The text with its first letter as a capital.

@@ -42,6 +42,8 @@ pub struct CareSheet {
     pub sources: Vec<SourceEntry>,
     /// When it was last reviewed.
     pub reviewed: Option<String>,
+    /// The same as `2026-11-25`, for search engines.
+    pub reviewed_on: Option<String>,
     /// By whom.
     pub reviewer: Option<String>,
     /// When it is to be reviewed again.
@@ -141,6 +143,7 @@ pub fn care(
         chapters,
         sources: citing.entries(),
         reviewed: reviewed.map(long_date),
+        reviewed_on: reviewed.map(|date| date.to_string()),
         reviewer: species.reviewer.clone(),
         next_review: reviewed
             .and_then(|date| {
@@ -167,6 +170,7 @@ fn fill(chapter: &mut Chapter, model: &Model, species: &Species, of: &SpeciesFig
             ));
             let measure = capital(species.size.measure.spelling());
             chapter.tables.extend(tables::ladder(of, &measure, units));
+            chapter.drawings.extend(drawing::grown(species, of, units));
             for working in of.enclosure.iter().filter_map(|need| enclosure_working(model, need)) {
                 // Forms and sexes that a rule does not tell apart have one working.
                 if !chapter.workings.iter().any(|other| {

@@ -9,15 +9,8 @@ use crate::figures::working::number;
 use super::blocks::Table;
 use super::frame::long_date;
 
-/// The sides of every chart and the room for its scales, in its own units.
-const WIDTH: f64 = 640.0;
-const HEIGHT: f64 = 260.0;
-const LEFT: f64 = 52.0;
-const RIGHT: f64 = 14.0;
-const ABOVE: f64 = 14.0;
-const BELOW: f64 = 30.0;
-
-/// A chart. Whoever cannot see it reads `says` and the table under it, which holds every point.
+/// A chart. Whoever cannot see it reads `says` and the table under it, which holds every point. Places are shares of the chart's
+/// width and height in per cent, so that it is as wide as there is room and its letters keep their size.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Chart {
     /// Its anchor.
@@ -30,14 +23,14 @@ pub struct Chart {
     pub key: String,
     /// Its lines: the first of them whole, the others broken.
     pub lines: Vec<String>,
-    /// What was measured: from the left, from the top.
-    pub points: Vec<[String; 2]>,
+    /// What was measured.
+    pub points: Vec<Mark>,
     /// Marks of the scale along the foot.
     pub across: Vec<Mark>,
     /// Marks of the scale up the side.
     pub upward: Vec<Mark>,
-    /// Where the scales run: left, right, top, foot.
-    pub frame: [String; 4],
+    /// A level that matters, named, and places along it.
+    pub level: Option<Level>,
     /// Every point in a table.
     pub table: Table,
 }
@@ -49,68 +42,109 @@ pub struct Mark {
     pub x: String,
     /// From the top.
     pub y: String,
-    /// What stands there.
+    /// What stands there; nothing at a point.
     pub label: String,
+}
+
+/// A level across a chart.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Level {
+    /// From the top.
+    pub y: String,
+    /// What it is.
+    pub label: String,
+    /// Places along it, from the left.
+    pub at: Vec<String>,
 }
 
 /// A series over days: the day and the value.
 pub(super) type Series = Vec<(Date, f64)>;
 
-/// What goes into a chart.
-pub(super) struct Plot {
+/// What goes into a chart. Its foot is days, or a length where `along` is a unit.
+pub(super) struct Plot<X = Date> {
     pub(super) id: &'static str,
     pub(super) title: String,
     pub(super) says: String,
     pub(super) key: String,
     pub(super) unit: &'static str,
-    pub(super) points: Series,
-    pub(super) lines: Vec<Series>,
+    pub(super) points: Vec<(X, f64)>,
+    pub(super) lines: Vec<Vec<(X, f64)>>,
+    pub(super) level: Option<(f64, String, Vec<X>)>,
     pub(super) table: Table,
 }
 
-/// Works out where everything stands; none where there is nothing to show.
+impl<X: Copy> Plot<X> {
+    /// Every place along the foot.
+    fn places(&self) -> impl Iterator<Item = X> + '_ {
+        let level = self.level.iter().flat_map(|(_, _, at)| at.iter().copied());
+        self.points.iter().chain(self.lines.iter().flatten()).map(|(x, _)| *x).chain(level)
+    }
+}
+
+/// A chart over days; none where there is nothing to show.
 pub(super) fn chart(plot: Plot) -> Option<Chart> {
-    let all = || plot.points.iter().chain(plot.lines.iter().flatten());
-    let first = all().map(|(date, _)| *date).min()?;
-    let last = all().map(|(date, _)| *date).max()?;
+    let (first, last) = (plot.places().min()?, plot.places().max()?);
     let days = f64::from(days_between(first, last)).max(1.0);
-    let highest = all().map(|(_, value)| *value).fold(0.0, f64::max);
+    let share = |date: Date| f64::from(days_between(first, date)) / days;
+    let marks = month_marks(first, last).into_iter().map(|(date, label)| (share(date), label));
+    drawn(&plot, share, marks.collect())
+}
+
+/// A chart over distances in a unit, from none on; none where there is nothing to show.
+pub(super) fn chart_over_distance(plot: Plot<f64>, unit: &str) -> Option<Chart> {
+    let farthest = plot.places().fold(0.0, f64::max);
+    let step = even_step(farthest);
+    let end = (farthest / step).ceil().max(1.0) * step;
+    let marks = (0..=40).map(|count| f64::from(count) * step).take_while(|at| *at <= end);
+    let marks = marks.map(|at| (at / end, format!("{} {unit}", number(at, 1))));
+    drawn(&plot, |at| at / end, marks.collect())
+}
+
+fn drawn<X: Copy>(
+    plot: &Plot<X>,
+    share: impl Fn(X) -> f64,
+    across: Vec<(f64, String)>,
+) -> Option<Chart> {
+    let values = || plot.points.iter().chain(plot.lines.iter().flatten()).map(|(_, value)| *value);
+    values().next()?;
+    let level = plot.level.as_ref().map_or(0.0, |(value, ..)| *value);
+    let highest = values().fold(level, f64::max);
     let step = even_step(highest);
     let top = (highest / step).ceil().max(1.0) * step;
-    let x =
-        |date: Date| LEFT + (WIDTH - LEFT - RIGHT) * f64::from(days_between(first, date)) / days;
-    let y = |value: f64| HEIGHT - BELOW - (HEIGHT - ABOVE - BELOW) * value.max(0.0) / top;
-    let place = |date: Date, value: f64| (number(x(date), 1), number(y(value), 1));
+    let across_at = |x: X| number(share(x) * 100.0, 2);
+    let up_at = |value: f64| number(100.0 - value.clamp(0.0, top) / top * 100.0, 2);
     let lines = plot.lines.iter().map(|line| {
-        let at = line.iter().map(|(date, value)| {
-            let (x, y) = place(*date, *value);
-            format!("{x},{y}")
-        });
+        let at = line.iter().map(|(x, value)| format!("{},{}", across_at(*x), up_at(*value)));
         at.collect::<Vec<_>>().join(" ")
     });
-    let points = plot.points.iter().map(|(date, value)| <[String; 2]>::from(place(*date, *value)));
+    let mark = |x: String, y: String, label: String| Mark { x, y, label };
+    let points = plot.points.iter();
     let marks = (0..=40).map(|count| f64::from(count) * step).take_while(|value| *value <= top);
-    let upward = marks.map(|value| Mark {
-        x: number(LEFT, 1),
-        y: number(y(value), 1),
-        label: format!("{} {}", number(value, 1), plot.unit),
-    });
-    let across = month_marks(first, last).into_iter().map(|(date, label)| Mark {
-        x: number(x(date), 1),
-        y: number(HEIGHT - BELOW, 1),
-        label,
-    });
     Some(Chart {
         lines: lines.collect(),
-        points: points.collect(),
-        across: across.collect(),
-        upward: upward.collect(),
-        frame: [LEFT, WIDTH - RIGHT, ABOVE, HEIGHT - BELOW].map(|side| number(side, 1)),
+        points: points
+            .map(|(x, value)| mark(across_at(*x), up_at(*value), String::new()))
+            .collect(),
+        across: across
+            .into_iter()
+            .map(|(share, label)| mark(number(share * 100.0, 2), "100".to_owned(), label))
+            .collect(),
+        upward: marks
+            .map(|value| {
+                let label = format!("{} {}", number(value, 1), plot.unit);
+                mark("0".to_owned(), up_at(value), label)
+            })
+            .collect(),
+        level: plot.level.as_ref().map(|(value, label, at)| Level {
+            y: up_at(*value),
+            label: label.clone(),
+            at: at.iter().map(|x| across_at(*x)).collect(),
+        }),
         id: plot.id.to_owned(),
-        title: plot.title,
-        says: plot.says,
-        key: plot.key,
-        table: plot.table,
+        title: plot.title.clone(),
+        says: plot.says.clone(),
+        key: plot.key.clone(),
+        table: plot.table.clone(),
     })
 }
 
@@ -127,7 +161,8 @@ fn even_step(highest: f64) -> f64 {
     }
 }
 
-/// The firsts of January, or of quarters where the chart spans less than two years; at most eight of them.
+/// The firsts of January, or of quarters where the chart spans less than two years: few enough to stand side by side on the
+/// narrowest screen.
 fn month_marks(first: Date, last: Date) -> Vec<(Date, String)> {
     let days = days_between(first, last);
     let every = if days < 730 { 3 } else { 12 };
@@ -145,7 +180,8 @@ fn month_marks(first: Date, last: Date) -> Vec<(Date, String)> {
             }
         }
     }
-    let keep = marks.len().div_ceil(8).max(1);
+    let room = if every == 12 { 7 } else { 4 };
+    let keep = marks.len().div_ceil(room).max(1);
     marks.into_iter().step_by(keep).collect()
 }
 
@@ -171,9 +207,9 @@ mod tests {
     }
 
     #[test]
-    fn a_long_life_has_at_most_eight_marks() {
+    fn a_long_life_has_few_marks() {
         let marks = month_marks(date(1996, 5, 1), date(2026, 11, 25));
-        assert!((4..=8).contains(&marks.len()), "{marks:?}");
+        assert!((4..=7).contains(&marks.len()), "{marks:?}");
         assert!(month_marks(date(2026, 1, 2), date(2026, 12, 1)).len() == 3);
     }
 

@@ -1,15 +1,16 @@
 //! Drawings: what each one shows, with its places as shares of its own width and height. The numbers stand in a table beside it.
 
+mod front;
+
 use serde::Serialize;
 
-use crate::figures::lifetime::inside_cm;
+use crate::figures::SpeciesFigures;
 use crate::figures::working::number;
-use crate::figures::{AnimalFigures, SpeciesFigures};
-use crate::model::Animal;
-use crate::model::word::Word;
-use crate::quantity::{Dimensions, Humidity, Rounding, Span, System, print_one};
+use crate::quantity::{Rounding, Span, System};
 
 use super::print;
+
+pub(super) use front::{front, grown};
 
 /// A drawing with the words that stand for it where it is not seen.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -85,6 +86,25 @@ pub struct Front {
     pub parts: Vec<Part>,
     /// Hides, to scale.
     pub hides: Vec<Block>,
+    /// What holds at places along the length.
+    pub zones: Vec<Zone>,
+    /// The length of the animal lying straight, share of the width.
+    pub animal: Option<String>,
+    /// What is to scale in it and what is not.
+    pub note: String,
+}
+
+/// What holds at a place along an enclosure, written below it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Zone {
+    /// Where, share of the width.
+    pub at: String,
+    /// The temperature there.
+    pub reads: String,
+    /// What a hygrometer may read there.
+    pub damp: Option<String>,
+    /// Whether it stands a line lower, so that it does not run into its neighbour.
+    pub low: bool,
 }
 
 /// Something with a mark in the drawing.
@@ -187,95 +207,6 @@ pub(super) fn meals(of: &SpeciesFigures, units: System) -> Option<Drawing> {
             mark: number(MARK_DAYS, 2),
             stages: stages.collect(),
         },
-    })
-}
-
-/// The lines on which heaters, lamps and probes stand, shares of the height; a heater below the floor stands on the last.
-const LINES: [f64; 4] = [0.12, 0.4, 0.68, 0.93];
-
-/// The enclosure of an animal from the front. None without its inside measures.
-pub(super) fn front(animal: &Animal, own: &AnimalFigures, units: System) -> Option<Drawing> {
-    let housing = animal.housing.as_ref()?;
-    let [long, _, high] = inside_cm(housing)?;
-    if long <= 0.0 || high <= 0.0 {
-        return None;
-    }
-    let along = |cm: f64| percent((cm / long).clamp(0.0, 1.0));
-    let mut parts = Vec::new();
-    let mut letters = 'A'..='Z';
-    for heater in &housing.heaters {
-        let (Some((at, _)), Some(mark)) = (heater.at, letters.next()) else { continue };
-        let line = if heater.below { LINES[3] } else { LINES[0] };
-        let (mark, at, line) = (mark.to_string(), along(at.cm()), percent(line));
-        parts.push(Part { mark, label: heater.kind.spelling().to_owned(), at, line });
-    }
-    for lamp in &housing.lamps {
-        let (Some((at, _)), Some(mark)) = (lamp.at, letters.next()) else { continue };
-        let (mark, at, line) = (mark.to_string(), along(at.cm()), percent(LINES[1]));
-        parts.push(Part { mark, label: lamp.kind.clone(), at, line });
-    }
-    for (place, zone) in own.zones.iter().enumerate() {
-        let Some(cm) = zone.at_cm else { continue };
-        let temperature = |celsius: Option<f64>, when: &str| {
-            celsius.map(|celsius| format!("{} {when}", print::temperature(Some(celsius), units)))
-        };
-        let mut said: Vec<String> =
-            [temperature(zone.day_c, "by day"), temperature(zone.night_c, "by night")]
-                .into_iter()
-                .flatten()
-                .collect();
-        let ceiling = own.humidity.readings.iter().find(|reading| reading.zone == zone.zone);
-        said.extend(ceiling.map(|reading| {
-            let most = Humidity::from_percent(reading.at_most_percent);
-            format!("hygrometer at most {}", print_one(most, units, Rounding::Down).first)
-        }));
-        parts.push(Part {
-            mark: (place + 1).to_string(),
-            label: std::iter::once(format!("probe, {}", zone.zone))
-                .chain(said)
-                .collect::<Vec<_>>()
-                .join("; "),
-            at: along(cm),
-            line: percent(LINES[2]),
-        });
-    }
-    let hides = housing.hides.iter().filter_map(|hide| {
-        let (at, _) = hide.at?;
-        let Dimensions { length, height, .. } = hide.inside?.0;
-        // A hide without a height is drawn half as high as it is long, but never through the roof.
-        let tall = if height.cm() > 0.0 { height.cm() } else { length.cm() / 2.0 };
-        let (tall, wide) = ((tall / high).min(0.5), (length.cm() / long).min(1.0));
-        let left = (at.cm() / long - wide / 2.0).clamp(0.0, 1.0 - wide);
-        Some(Block {
-            left: percent(left),
-            long: percent(wide),
-            top: percent(1.0 - tall),
-            high: percent(tall),
-        })
-    });
-    let hides: Vec<Block> = hides.collect();
-    if parts.is_empty() && hides.is_empty() {
-        return None;
-    }
-    let said: Vec<String> =
-        parts.iter().map(|part| format!("{}, {}", part.mark, part.label)).collect();
-    let boxes = match hides.len() {
-        1 => "1 hide".to_owned(),
-        many => format!("{many} hides"),
-    };
-    Some(Drawing {
-        id: "front".to_owned(),
-        title: "The enclosure from the front".to_owned(),
-        text: format!(
-            "The warm end is on the left. Heaters, lamps and probes: {}. On the floor: {boxes}.",
-            said.join(" | ")
-        ),
-        picture: Picture::Front(Front {
-            long: number(long, 0),
-            high: number(high, 0),
-            parts,
-            hides,
-        }),
     })
 }
 

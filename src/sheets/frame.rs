@@ -11,7 +11,9 @@ use crate::model::{Model, Site};
 pub struct Frame {
     /// The page's title.
     pub title: String,
-    /// One sentence for search results.
+    /// The title with the site's name behind it where both fit into a line of a search result, the title alone elsewhere.
+    pub full_title: String,
+    /// One sentence for search results, no longer than they show.
     pub description: String,
     /// The site's name.
     pub site: String,
@@ -53,7 +55,8 @@ impl Frame {
         let site = &model.site;
         Frame {
             title: title.to_owned(),
-            description: description.to_owned(),
+            full_title: full_title(title, &site.title),
+            description: shortened(description),
             site: site.title.clone(),
             footer: site.footer.clone(),
             language: site.language.clone(),
@@ -65,6 +68,30 @@ impl Frame {
             has_species: !model.species.is_empty(),
             has_law: !crate::figures::owed::in_force(model).is_empty(),
             address: if private { None } else { full_address(site, path) },
+        }
+    }
+}
+
+/// How many letters of a title, and of a description, a search result shows: about so many, whatever their widths.
+const TITLE_LETTERS: usize = 60;
+const DESCRIPTION_LETTERS: usize = 155;
+
+fn full_title(title: &str, site: &str) -> String {
+    let both = format!("{title} · {site}");
+    if title == site || both.chars().count() > TITLE_LETTERS { title.to_owned() } else { both }
+}
+
+/// A description cut after its last whole sentence that fits, or after its last whole word.
+fn shortened(description: &str) -> String {
+    if description.chars().count() <= DESCRIPTION_LETTERS {
+        return description.to_owned();
+    }
+    let fits: String = description.chars().take(DESCRIPTION_LETTERS - 1).collect();
+    match fits.rfind(". ") {
+        Some(end) if end > DESCRIPTION_LETTERS / 2 => fits[..=end].to_owned(),
+        _ => {
+            let end = fits.rfind(' ').unwrap_or(fits.len());
+            format!("{}…", fits[..end].trim_end_matches([',', ';', ':', ' ']))
         }
     }
 }

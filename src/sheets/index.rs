@@ -21,6 +21,10 @@ pub struct IndexSheet {
     pub frame: Frame,
     /// The groups of species.
     pub groups: Vec<Group>,
+    /// The species by how long they grow.
+    pub sizes: Vec<Listed>,
+    /// The species by name, every name that they go by.
+    pub names: Vec<Link>,
     /// Animals that are looking for a home.
     pub seeking: Vec<AnimalEntry>,
     /// Other published animals.
@@ -38,6 +42,15 @@ pub struct Group {
     pub kind: String,
     /// Its species.
     pub species: Vec<SpeciesEntry>,
+}
+
+/// Species under one heading.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Listed {
+    /// The heading.
+    pub title: String,
+    /// Their care sheets.
+    pub links: Vec<Link>,
 }
 
 /// A species in the index.
@@ -122,10 +135,57 @@ pub fn index(model: &Model, figures: &Figures) -> IndexSheet {
             figures.as_of,
         ),
         groups,
+        sizes: sizes(model),
+        names: names(model),
         seeking: entries(true),
         residents: entries(false),
         pages: pages.collect(),
     }
+}
+
+/// Up to these lengths in cm a reader thinks of a hand, a forearm, an arm, a person.
+const SIZES_CM: [f64; 4] = [20.0, 50.0, 100.0, 200.0];
+
+/// The species by how long they grow at most, the smallest first.
+fn sizes(model: &Model) -> Vec<Listed> {
+    let longest = |species: &Species| lengths(species).and_then(|(low, high)| high.or(low));
+    let between = |over: Option<f64>, up_to: Option<f64>| -> Vec<Link> {
+        let fits = |cm: f64| over.is_none_or(|over| cm > over) && up_to.is_none_or(|top| cm <= top);
+        let all = order::in_order(model).into_iter();
+        all.filter(|(_, species)| longest(species).is_some_and(fits))
+            .map(|(key, species)| Link { text: species.name.clone(), href: super::care_path(key) })
+            .collect()
+    };
+    let name = |cm: f64| print::length(cm, model.site.units).to_string();
+    let mut listed = Vec::new();
+    let mut over = None;
+    for up_to in SIZES_CM.map(Some).into_iter().chain([None]) {
+        let title = match (over, up_to) {
+            (_, Some(top)) => format!("Up to {}", name(top)),
+            (Some(over), None) => format!("More than {}", name(over)),
+            (None, None) => String::new(),
+        };
+        listed.push(Listed { title, links: between(over, up_to) });
+        over = up_to;
+    }
+    listed.retain(|listed| !listed.links.is_empty());
+    listed
+}
+
+/// Every name that a species goes by, in the order of the alphabet.
+fn names(model: &Model) -> Vec<Link> {
+    let mut names: Vec<Link> = Vec::new();
+    for (key, species) in &model.species {
+        let href = super::care_path(key);
+        names.push(Link { text: species.name.clone(), href: href.clone() });
+        let also = species.also.iter();
+        names.extend(also.map(|also| Link {
+            text: format!("{also}: see {}", species.name),
+            href: href.clone(),
+        }));
+    }
+    names.sort_by_key(|link| link.text.to_lowercase());
+    names
 }
 
 /// How long it grows, nose to tail tip where that is given: what a reader pictures.
@@ -139,7 +199,7 @@ pub(super) fn lengths(species: &Species) -> Option<Ends> {
 }
 
 /// The first sentences of a story, as many as say something.
-fn first_sentences(text: &str) -> String {
+pub(super) fn first_sentences(text: &str) -> String {
     const ENOUGH: usize = 60;
     let ends = text.match_indices(". ").map(|(at, _)| at + 1);
     let end = ends.filter(|end| *end >= ENOUGH).min().unwrap_or(text.len());

@@ -38,6 +38,7 @@ pub mod tables;
 mod upkeep;
 pub mod web;
 pub mod words;
+pub mod working;
 
 use serde::Serialize;
 
@@ -52,6 +53,8 @@ pub enum Sheet {
     Index(Box<index::IndexSheet>),
     /// A care sheet.
     Care(Box<care::CareSheet>),
+    /// How the figures of a care sheet were worked out.
+    Working(Box<working::WorkingSheet>),
     /// A wall card.
     Card(Box<card::WallCard>),
     /// A published animal.
@@ -95,6 +98,8 @@ pub enum Wanted {
     Index,
     /// The care sheet of a species.
     Care(String),
+    /// How the figures of a species' care sheet were worked out.
+    Working(String),
     /// The wall card of a species.
     Card(String),
     /// The page of an animal.
@@ -140,6 +145,10 @@ const FEED: &str = "feed.xml";
 
 fn care_path(key: &str) -> String {
     format!("species/{key}/index.html")
+}
+
+fn working_path(key: &str) -> String {
+    format!("species/{key}/working.html")
 }
 
 fn card_path(key: &str) -> String {
@@ -190,6 +199,7 @@ impl Wanted {
         match self {
             Wanted::Index => "index.html".to_owned(),
             Wanted::Care(key) => care_path(key),
+            Wanted::Working(key) => working_path(key),
             Wanted::Card(key) => card_path(key),
             Wanted::Animal(key) => animal_path(key),
             Wanted::Binder => BINDER.to_owned(),
@@ -227,6 +237,7 @@ impl Wanted {
         match self {
             Wanted::Index => "index.html",
             Wanted::Care(_) => "care.html",
+            Wanted::Working(_) => "working.html",
             Wanted::Card(_) => "card.html",
             Wanted::Animal(_) => "animal.html",
             Wanted::Binder => "binder.html",
@@ -266,6 +277,7 @@ pub fn plan(model: &Model) -> Vec<Wanted> {
     }
     for key in model.species.keys() {
         wanted.push(Wanted::Care(key.clone()));
+        wanted.push(Wanted::Working(key.clone()));
         wanted.push(Wanted::Card(key.clone()));
     }
     for (key, animal) in &model.animals {
@@ -299,6 +311,10 @@ pub fn build(model: &Model, figures: &Figures, wanted: &Wanted) -> Option<Sheet>
         Wanted::Care(key) => {
             let (species, of) = (model.species.get(key)?, figures.species.get(key)?);
             Sheet::Care(Box::new(care::care(model, figures, key, species, of)))
+        }
+        Wanted::Working(key) => {
+            let (species, of) = (model.species.get(key)?, figures.species.get(key)?);
+            Sheet::Working(Box::new(working::working(model, figures, key, species, of)))
         }
         Wanted::Card(key) => {
             let (species, of) = (model.species.get(key)?, figures.species.get(key)?);

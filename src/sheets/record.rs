@@ -12,7 +12,7 @@ use crate::model::{Animal, Model, Species};
 use crate::quantity::{Humidity, Rounding, System, print_one};
 
 use super::blocks::{Chapter, Fact, Shown, Table};
-use super::chart::{Chart, Plot, Series, chart, days_through};
+use super::chart::{Chart, Plot, Series, chart, chart_over_distance, days_through};
 use super::frame::{Frame, long_date};
 use super::handover_record::{self as known, ALL};
 use super::{handover_needs as needs, print, upkeep};
@@ -78,6 +78,7 @@ pub fn record(
         charts: growth(animal, species, own, as_of, units)
             .into_iter()
             .chain(weight(animal, as_of, units))
+            .chain(ultraviolet(own, units))
             .collect(),
         rest: vec![
             condition(own),
@@ -115,8 +116,10 @@ fn table(caption: String, head: &[&str], rows: Vec<Vec<Shown>>) -> Table {
 
 /// How many steps a curve is drawn in.
 const STEPS: u32 = 48;
-/// How far ahead growth is drawn, days.
+/// How far ahead growth is drawn, days: so far, a little beyond the day on which the enclosure runs out, never farther.
 const AHEAD_DAYS: f64 = 730.0;
+const AFTER_DAYS: f64 = 90.0;
+const FARTHEST_DAYS: f64 = 3650.0;
 
 /// The lengths in the log, and the curves to the ends and the middle of its projected adult length.
 fn growth(
@@ -130,7 +133,15 @@ fn growth(
     let measured: Vec<_> = animal.lengths().filter(|(date, _)| *date <= as_of).collect();
     let (first, _) = *measured.first()?;
     let (last, latest) = *measured.last()?;
-    let until = days_after(as_of, AHEAD_DAYS)?;
+    // The day on which its enclosure is too small is worth a longer look ahead.
+    let outgrown = own.outgrown.as_ref();
+    let runs_out = outgrown.and_then(|outgrown| outgrown.dates.latest.or(outgrown.dates.expected));
+    let until = runs_out
+        .into_iter()
+        .filter_map(|date| days_after(date, AFTER_DAYS))
+        .chain(days_after(as_of, AHEAD_DAYS))
+        .max()
+        .min(days_after(as_of, FARTHEST_DAYS))?;
     let mut lines: Vec<Series> = Vec::new();
     let adult = own.growth.adult;
     if let Some([low, middle, high]) =
@@ -151,6 +162,22 @@ fn growth(
             number(adult.estimate_cm * factor, 0)
         )
     });
+    let level = outgrown.map(|outgrown| {
+        let dates = &outgrown.dates;
+        let all = [dates.earliest, dates.expected, dates.latest].into_iter().flatten();
+        let at: Vec<Date> = all.filter(|date| *date <= until).collect();
+        (outgrown.at_cm * factor, "its enclosure is outgrown".to_owned(), at)
+    });
+    let runs_out = outgrown.map_or(String::new(), |outgrown| {
+        let date = |date: Option<Date>| date.map_or("not expected".to_owned(), long_date);
+        format!(
+            " Its enclosure is outgrown at {} {unit}: earliest {}, expected {}, latest {}.",
+            number(outgrown.at_cm * factor, 0),
+            date(outgrown.dates.earliest),
+            date(outgrown.dates.expected),
+            date(outgrown.dates.latest)
+        )
+    });
     let rows = measured.iter().map(|(date, length)| {
         vec![Shown::plain(long_date(*date)), print::length(length.cm(), units)]
     });
@@ -165,7 +192,7 @@ fn growth(
         id: "growth",
         title: format!("Growth: {measure}"),
         says: format!(
-            "{measured} lengths, from {from} {unit} on {first} to {to} {unit} on {last}.{expected}",
+            "{measured} lengths, from {from} {unit} on {first} to {to} {unit} on {last}.{expected}{runs_out}",
             measured = measured.len(),
             from = number(measured.first()?.1.cm() * factor, 1),
             to = number(latest.cm() * factor, 1),
@@ -177,6 +204,7 @@ fn growth(
         unit,
         points: measured.iter().map(|(date, length)| (*date, length.cm() * factor)).collect(),
         lines,
+        level,
         table: table("Every length".to_owned(), &["Day", "Measured"], rows.collect()),
     })
 }
@@ -207,8 +235,50 @@ fn weight(animal: &Animal, as_of: Date, units: System) -> Option<Chart> {
         unit,
         lines: vec![points.clone()],
         points,
+        level: None,
         table: table("Every weight".to_owned(), &["Day", "Weighed"], rows.collect()),
     })
+}
+
+/// The ultraviolet of its first lamp that was read at several distances, against the band of its species.
+fn ultraviolet(own: &AnimalFigures, units: System) -> Option<Chart> {
+    let lamp = own.lamps.iter().flatten().next()?;
+    let (factor, unit) = scaled(units, (1.0, "cm"), (1.0 / 2.54, "in"));
+    let place = |(cm, uvi): &(f64, f64)| (cm * factor, *uvi);
+    let curve: Vec<(f64, f64)> = lamp.curve.iter().map(place).collect();
+    let (near, far) = (curve.first()?.0, curve.last()?.0);
+    let (low, high) = lamp.band_uvi;
+    let rows = lamp
+        .readings
+        .iter()
+        .map(|(cm, uvi)| vec![print::length(*cm, units), Shown::plain(number(*uvi, 2))]);
+    chart_over_distance(
+        Plot {
+            id: "ultraviolet",
+            title: format!("Ultraviolet of the {}", lamp.lamp),
+            says: format!(
+                "Ultraviolet index against the distance from the lamp, through what stays in place. The species' band, {} to {} UVI, lies between {} and {} {unit}.",
+                number(low, 1),
+                number(high, 1),
+                number(lamp.nearest_cm * factor, 0),
+                number(lamp.farthest_cm * factor, 0)
+            ),
+            key: "dots: read; whole line: fitted to them; broken lines: the ends of the band"
+                .to_owned(),
+            unit: "UVI",
+            points: lamp.readings.iter().map(place).collect(),
+            lines: [curve, vec![(near, low), (far, low)], vec![(near, high), (far, high)]]
+                .into_iter()
+                .collect(),
+            level: None,
+            table: table(
+                "Every reading of the lamp".to_owned(),
+                &["Distance", "UVI"],
+                rows.collect(),
+            ),
+        },
+        unit,
+    )
 }
 
 /// Every reading in the log, the latest first.

@@ -71,7 +71,9 @@ pub fn sitemap(model: &Model) -> Option<Sitemap> {
 }
 
 fn reviewed(model: &Model, wanted: &Wanted) -> Option<String> {
-    let (Wanted::Care(key) | Wanted::Card(key)) = wanted else { return None };
+    let (Wanted::Care(key) | Wanted::Working(key) | Wanted::Card(key)) = wanted else {
+        return None;
+    };
     model.species.get(key)?.reviewed.map(|(date, _)| date.to_string())
 }
 

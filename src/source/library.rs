@@ -24,17 +24,40 @@ fn add(sources: &mut Sources, folder: &str, dir: &Dir<'_>) {
     files.sort_by_key(|file| file.path());
     for file in files {
         let inside = format!("{folder}/{}", file.path().to_string_lossy().replace('\\', "/"));
-        let (Some((role, name)), Some(text)) = (role_of(&inside), file.contents_utf8()) else {
-            continue;
-        };
+        let Some((role, name)) = role_of(&inside) else { continue };
         let name = name.to_owned();
-        sources.add(format!("built-in {inside}"), role, &name, Layer::BuiltIn, text.to_owned());
+        let shown = format!("built-in {inside}");
+        if is_face(&inside) {
+            sources.add_face(shown, &name, Layer::BuiltIn, file.contents().to_vec());
+            continue;
+        }
+        let Some(text) = file.contents_utf8() else { continue };
+        sources.add(shown, role, &name, Layer::BuiltIn, text.to_owned());
     }
     let mut folders: Vec<_> = dir.dirs().collect();
     folders.sort_by_key(|folder| folder.path());
     for inner in folders {
         add(sources, folder, inner);
     }
+}
+
+/// Whether a file of that path is a face, which is no text.
+pub(super) fn is_face(path: &str) -> bool {
+    path.ends_with(".woff2")
+}
+
+/// The built-in templates and theme as they stand: path and bytes, by path.
+pub fn look() -> Vec<(String, &'static [u8])> {
+    let mut files = Vec::new();
+    for (folder, dir) in [("templates", &TEMPLATES), ("theme", &THEME)] {
+        files.extend(dir.files().map(|file| {
+            let path = format!("{folder}/{}", file.path().to_string_lossy().replace('\\', "/"));
+            (path, file.contents())
+        }));
+    }
+    files.retain(|(path, _)| role_of(path).is_some());
+    files.sort();
+    files
 }
 
 /// Tells from a path inside a site or library what a file is for, and its name.
@@ -56,7 +79,7 @@ pub fn role_of(path: &str) -> Option<(Role, &str)> {
         ("animals", "csv") => Role::Log,
         ("pages", "md") => Role::Page,
         ("templates", "html" | "xml") => return Some((Role::Template, file)),
-        ("theme", "css" | "svg") => return Some((Role::Theme, file)),
+        ("theme", "css" | "svg" | "txt" | "woff2") => return Some((Role::Theme, file)),
         _ => return None,
     };
     Some((role, stem))

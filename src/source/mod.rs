@@ -95,6 +95,7 @@ pub struct SourceFile {
 pub struct Sources {
     files: Vec<SourceFile>,
     photos: std::collections::BTreeSet<String>,
+    faces: std::collections::BTreeMap<FileId, Vec<u8>>,
 }
 
 impl Sources {
@@ -117,6 +118,24 @@ impl Sources {
             text,
         });
         id
+    }
+
+    /// Adds a face of the theme, which is no text, and gives it its number.
+    pub fn add_face(
+        &mut self,
+        path: impl Into<String>,
+        name: &str,
+        layer: Layer,
+        bytes: Vec<u8>,
+    ) -> FileId {
+        let id = self.add(path, Role::Theme, name, layer, String::new());
+        self.faces.insert(id, bytes);
+        id
+    }
+
+    /// What stands in a file: the bytes of a face, the text of any other.
+    pub fn bytes<'a>(&'a self, file: &'a SourceFile) -> &'a [u8] {
+        self.faces.get(&file.id).map_or(file.text.as_bytes(), Vec::as_slice)
     }
 
     /// Notes that a photo exists under `photos/`, by its file name.

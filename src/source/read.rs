@@ -9,7 +9,7 @@ use walkdir::WalkDir;
 
 use crate::finding::{Finding, Place};
 
-use super::library::role_of;
+use super::library::{is_face, role_of};
 use super::{Layer, Role, Sources, codes, name};
 
 /// The largest data file that is read, in bytes: a keeper's whole life of log lines is a thousandth of it.
@@ -163,8 +163,13 @@ impl Reading {
 
     fn file(&mut self, path: &Path, inside: &str, layer: Layer) -> Option<usize> {
         let (role, name) = role_of(inside)?;
-        let (text, fault) = read_text(path);
-        let id = self.sources.add(inside, role, name, layer, text);
+        let (id, fault) = if is_face(inside) {
+            let (bytes, fault) = read_bytes(path);
+            (self.sources.add_face(inside, name, layer, bytes), fault)
+        } else {
+            let (text, fault) = read_text(path);
+            (self.sources.add(inside, role, name, layer, text), fault)
+        };
         if let Some((code, message)) = fault {
             self.findings.push(Finding::new(code, Place::start_of(id), message));
         }
@@ -227,19 +232,21 @@ fn inside(folder: &Path, path: &Path) -> String {
 
 type Fault = (&'static crate::finding::Code, String);
 
-fn read_text(path: &Path) -> (String, Option<Fault>) {
+fn read_bytes(path: &Path) -> (Vec<u8>, Option<Fault>) {
     if std::fs::metadata(path).is_ok_and(|about| about.len() > LARGEST_BYTES) {
-        return (
-            String::new(),
-            Some((&codes::FILE_TOO_LARGE, "this file is over 64 MB".to_owned())),
-        );
+        return (Vec::new(), Some((&codes::FILE_TOO_LARGE, "this file is over 64 MB".to_owned())));
     }
-    let bytes = match std::fs::read(path) {
-        Ok(bytes) => bytes,
-        Err(error) => {
-            return (String::new(), Some((&codes::FILE_UNREADABLE, unreadable(Some(&error)))));
-        }
-    };
+    match std::fs::read(path) {
+        Ok(bytes) => (bytes, None),
+        Err(error) => (Vec::new(), Some((&codes::FILE_UNREADABLE, unreadable(Some(&error))))),
+    }
+}
+
+fn read_text(path: &Path) -> (String, Option<Fault>) {
+    let (bytes, fault) = read_bytes(path);
+    if fault.is_some() {
+        return (String::new(), fault);
+    }
     match String::from_utf8(bytes) {
         // A byte order mark says nothing in UTF-8 and would shift the first column.
         Ok(text) => (text.strip_prefix('\u{feff}').map(str::to_owned).unwrap_or(text), None),

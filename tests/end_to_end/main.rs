@@ -16,3 +16,4 @@ mod private_sheets;
 mod same_bytes;
 mod site;
 mod web;
+mod weight;

@@ -133,3 +133,42 @@ fn the_page_for_what_is_not_there_leads_back_from_any_depth() {
     }
     assert!(followed > 6, "only {followed} addresses were found");
 }
+
+/// The text of the page's own title, before any drawing.
+fn title(page: &str) -> String {
+    let inside = page.split("<title>").nth(1).and_then(|rest| rest.split("</title>").next());
+    decoded(inside.expect("a title"))
+}
+
+#[test]
+fn titles_and_descriptions_tell_public_pages_apart_and_fit_a_search_result() {
+    let site = Site::example("search-results");
+    site.compile();
+    let mut seen = std::collections::BTreeSet::new();
+    let files = tree(&site.out());
+    for path in files.keys().filter(|path| path.starts_with("public/") && path.ends_with(".html")) {
+        let page = text(&files, path);
+        let elements = elements(&page);
+        let described = elements.iter().find(|one| one.attribute("name") == Some("description"));
+        let described = described.and_then(|one| one.attribute("content")).unwrap_or_default();
+        let title = title(&page);
+        assert!((10..=60).contains(&title.chars().count()), "{path}: {title}");
+        assert!((20..=155).contains(&described.chars().count()), "{path}: {described}");
+        assert!(seen.insert(title.clone()), "{path}: the title `{title}` stands twice");
+        assert!(seen.insert(described.to_owned()), "{path}: `{described}` stands twice");
+    }
+}
+
+#[test]
+fn a_care_sheet_says_to_search_engines_what_it_is_about_and_how_fresh_it_is() {
+    let site = Site::example("structured");
+    site.compile();
+    let page = elements(&site.text("out/public/species/corn-snake/index.html"));
+    let of = |name: &str| page.iter().find(|one| one.attribute("itemprop") == Some(name));
+    let types: Vec<_> = page.iter().filter_map(|one| one.attribute("itemtype")).collect();
+    assert_eq!(types, ["https://schema.org/Article", "https://schema.org/Taxon"]);
+    assert!(of("headline").is_some_and(|one| one.name == "h1"));
+    assert!(of("description").is_some() && of("about").is_some());
+    let day = of("dateModified").and_then(|one| one.attribute("datetime")).expect("a day");
+    assert!(day.parse::<jiff::civil::Date>().is_ok(), "{day}");
+}

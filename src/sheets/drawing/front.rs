@@ -1,0 +1,193 @@
+//! An enclosure seen from the front, to scale: what stands in it, and what holds along it.
+
+use crate::figures::grown::grown_space;
+use crate::figures::humidity::Reading;
+use crate::figures::lifetime::inside_cm;
+use crate::figures::working::number;
+use crate::figures::{AnimalFigures, SpeciesFigures};
+use crate::model::word::Word;
+use crate::model::{Animal, Species};
+use crate::quantity::{Dimensions, Humidity, Rounding, System, Temperature, print_one};
+use crate::sheets::index::lengths;
+use crate::sheets::print;
+
+use super::{Block, Drawing, Front, Part, Picture, Zone, percent};
+
+/// The lines on which heaters, lamps and probes stand, shares of the height; a heater below the floor stands on the last.
+const LINES: [f64; 4] = [0.12, 0.4, 0.68, 0.93];
+
+/// The enclosure of an animal from the front. None without its inside measures.
+pub(in crate::sheets) fn front(
+    animal: &Animal,
+    own: &AnimalFigures,
+    units: System,
+) -> Option<Drawing> {
+    let housing = animal.housing.as_ref()?;
+    let [long, _, high] = inside_cm(housing)?;
+    if long <= 0.0 || high <= 0.0 {
+        return None;
+    }
+    let along = |cm: f64| percent((cm / long).clamp(0.0, 1.0));
+    let mut parts = Vec::new();
+    let mut places = Vec::new();
+    let mut letters = 'A'..='Z';
+    for heater in &housing.heaters {
+        let (Some((at, _)), Some(mark)) = (heater.at, letters.next()) else { continue };
+        let line = if heater.below { LINES[3] } else { LINES[0] };
+        let (mark, at, line) = (mark.to_string(), along(at.cm()), percent(line));
+        parts.push(Part { mark, label: heater.kind.spelling().to_owned(), at, line });
+    }
+    for lamp in &housing.lamps {
+        let (Some((at, _)), Some(mark)) = (lamp.at, letters.next()) else { continue };
+        let (mark, at, line) = (mark.to_string(), along(at.cm()), percent(LINES[1]));
+        parts.push(Part { mark, label: lamp.kind.clone(), at, line });
+    }
+    for (place, zone) in own.zones.iter().enumerate() {
+        let Some(cm) = zone.at_cm else { continue };
+        let temperature = |celsius: Option<f64>, when: &str| {
+            celsius.map(|celsius| format!("{} {when}", print::temperature(Some(celsius), units)))
+        };
+        let mut said: Vec<String> =
+            [temperature(zone.day_c, "by day"), temperature(zone.night_c, "by night")]
+                .into_iter()
+                .flatten()
+                .collect();
+        let ceiling = own.humidity.readings.iter().find(|reading| reading.zone == zone.zone);
+        let most = ceiling.map(|reading| at_most(reading, units));
+        if let Some(celsius) = zone.day_c {
+            let reads = print::temperature(Some(celsius), units).first;
+            places.push((cm / long, reads, most.clone()));
+        }
+        said.extend(most.map(|most| format!("hygrometer {most}")));
+        parts.push(Part {
+            mark: (place + 1).to_string(),
+            label: std::iter::once(format!("probe, {}", zone.zone))
+                .chain(said)
+                .collect::<Vec<_>>()
+                .join("; "),
+            at: along(cm),
+            line: percent(LINES[2]),
+        });
+    }
+    let hides = housing.hides.iter().filter_map(|hide| {
+        let (at, _) = hide.at?;
+        let Dimensions { length, height, .. } = hide.inside?.0;
+        // A hide without a height is drawn half as high as it is long, but never through the roof.
+        let tall = if height.cm() > 0.0 { height.cm() } else { length.cm() / 2.0 };
+        let (tall, wide) = ((tall / high).min(0.5), (length.cm() / long).min(1.0));
+        let left = (at.cm() / long - wide / 2.0).clamp(0.0, 1.0 - wide);
+        Some(Block {
+            left: percent(left),
+            long: percent(wide),
+            top: percent(1.0 - tall),
+            high: percent(tall),
+        })
+    });
+    let hides: Vec<Block> = hides.collect();
+    if parts.is_empty() && hides.is_empty() {
+        return None;
+    }
+    let said: Vec<String> =
+        parts.iter().map(|part| format!("{}, {}", part.mark, part.label)).collect();
+    let boxes = match hides.len() {
+        1 => "1 hide".to_owned(),
+        many => format!("{many} hides"),
+    };
+    Some(Drawing {
+        id: "front".to_owned(),
+        title: "The enclosure from the front".to_owned(),
+        text: format!(
+            "The warm end is on the left. Heaters, lamps and probes: {}. On the floor: {boxes}.",
+            said.join(" | ")
+        ),
+        picture: Picture::Front(Front {
+            long: number(long, 0),
+            high: number(high, 0),
+            parts,
+            hides,
+            zones: zones(places),
+            animal: None,
+            note: "Below the box: the temperature by day and what the hygrometer may read. The warm end is on the left. Length, height and places along the length are to scale; heaters and lamps stand on a line of their own. Outlined blocks on the floor are hides; one whose height is not known is drawn half its length high.".to_owned(),
+        }),
+    })
+}
+
+/// What a hygrometer may read.
+fn at_most(reading: &Reading, units: System) -> String {
+    let most = Humidity::from_percent(reading.at_most_percent);
+    format!("at most {}", print_one(most, units, Rounding::Down).first)
+}
+
+/// Places nearer than this to the one before, as a share of the width, are written a line lower.
+const CLOSE: f64 = 0.24;
+
+fn zones(mut places: Vec<(f64, String, Option<String>)>) -> Vec<Zone> {
+    places.sort_by(|(a, ..), (b, ..)| a.total_cmp(b));
+    let mut low = false;
+    let mut before = f64::NEG_INFINITY;
+    let set = places.into_iter().map(|(share, reads, damp)| {
+        low = !low && share - before < CLOSE;
+        before = share;
+        // Words in the middle of the very edge would hang out of the page.
+        Zone { at: percent(share.clamp(0.1, 0.9)), reads, damp, low }
+    });
+    set.collect()
+}
+
+/// The least enclosure of a grown animal from the front, with the temperature along it. None where no standard gives its sides,
+/// or neither end has a temperature.
+pub(in crate::sheets) fn grown(
+    species: &Species,
+    of: &SpeciesFigures,
+    units: System,
+) -> Option<Drawing> {
+    let space = grown_space(&of.enclosure)?;
+    let [long, _, high] = space.inside_cm;
+    if long <= 0.0 || high <= 0.0 || of.gradient.water_c.is_some() {
+        return None;
+    }
+    // The basking spot at the warm end, the warm side beside it, the cool side at the other end.
+    let along = [
+        ("basking spot", of.gradient.basking_c, 0.12),
+        ("warm side", of.gradient.warm_c, 0.4),
+        ("cool side", of.gradient.cool_c, 0.86),
+    ];
+    let mut places = Vec::new();
+    let mut said = Vec::new();
+    for (zone, ends, share) in along {
+        let Some(range) = ends.and_then(print::range::<Temperature>) else { continue };
+        let reads = range.print(units, Rounding::Nearest);
+        let reading =
+            of.humidity.readings.iter().find(|reading| zone.starts_with(reading.zone.as_str()));
+        let most = reading.map(|reading| at_most(reading, units));
+        let damp = most.as_ref().map(|most| format!(", hygrometer {most}")).unwrap_or_default();
+        said.push(format!("{zone} {}{damp}", reads.first));
+        places.push((share, reads.first, most));
+    }
+    if places.len() < 2 {
+        return None;
+    }
+    let longest = lengths(species).and_then(|(low, high)| high.or(low));
+    let lies = longest.filter(|cm| *cm <= long);
+    let animal = lies.map(|cm| {
+        format!(" The bar on the floor is an animal of {}.", print::length(cm, units).first)
+    });
+    let animal = animal.unwrap_or_default();
+    let sides = print::sides(space.inside_cm, units).first;
+    Some(Drawing {
+        id: "front".to_owned(),
+        title: format!("The least enclosure for a grown animal from the front, {sides}"),
+        text: format!("From the warm end on the left: {}.{animal}", said.join("; ")),
+        picture: Picture::Front(Front {
+            long: number(long, 0),
+            high: number(high, 0),
+            parts: Vec::new(),
+            hides: Vec::new(),
+            zones: zones(places),
+            animal: lies.map(|cm| percent(cm / long)),
+            note: format!(
+                "Length and height are to scale; the warm end is on the left. Below it: the temperature by day and what the hygrometer may read.{animal}"
+            ),
+        }),
+    })
+}

@@ -1,0 +1,67 @@
+//! How the figures of a care sheet were worked out: a page of its own, so that the sheet stays light.
+
+use serde::Serialize;
+
+use crate::figures::{Figures, SpeciesFigures};
+use crate::model::word::Word;
+use crate::model::{Model, Species};
+
+use super::blocks::WorkingBlock;
+use super::care;
+use super::frame::Frame;
+
+/// The workings of a care sheet.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct WorkingSheet {
+    /// The frame.
+    pub frame: Frame,
+    /// The species' common name.
+    pub name: String,
+    /// What kind of animal it is.
+    pub kind: String,
+    /// The chapters of the sheet that have something worked out.
+    pub chapters: Vec<Worked>,
+}
+
+/// The workings of a chapter.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Worked {
+    /// The chapter's anchor on the sheet and here.
+    pub id: String,
+    /// Its heading.
+    pub title: String,
+    /// How its figures were worked out.
+    pub workings: Vec<WorkingBlock>,
+}
+
+/// Builds the page of a species' workings.
+pub fn working(
+    model: &Model,
+    figures: &Figures,
+    key: &str,
+    species: &Species,
+    of: &SpeciesFigures,
+) -> WorkingSheet {
+    let chapters = care::care(model, figures, key, species, of).chapters.into_iter();
+    let worked = chapters.filter(|chapter| !chapter.workings.is_empty()).map(|chapter| Worked {
+        id: chapter.id,
+        title: chapter.title,
+        workings: chapter.workings,
+    });
+    WorkingSheet {
+        frame: Frame::new(
+            model,
+            &super::working_path(key),
+            false,
+            &format!("{}: how it was worked out", species.name),
+            &format!(
+                "The figures of the {} care sheet: each formula, the numbers put in, what was taken for granted, and who published it.",
+                species.name
+            ),
+            figures.as_of,
+        ),
+        name: species.name.clone(),
+        kind: species.kind.spelling().to_owned(),
+        chapters: worked.collect(),
+    }
+}
