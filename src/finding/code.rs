@@ -62,6 +62,8 @@ pub enum Subject {
     Body,
     /// One animal: identity, status, company.
     Animal,
+    /// Disinfectants and cleaning.
+    Hygiene,
     /// A species' own figures.
     Species,
     /// Markdown words.
@@ -84,6 +86,7 @@ impl Subject {
             Subject::Feeding => "Feeding",
             Subject::Body => "Body",
             Subject::Animal => "Animal",
+            Subject::Hygiene => "Hygiene",
             Subject::Species => "Species",
             Subject::Words => "Words",
             Subject::Site => "Site",
