@@ -7,9 +7,9 @@ use jiff::ToSpan;
 use jiff::civil::{Date, date};
 
 /// The day that the sheets are for.
-pub const TODAY: Date = date(2026, 11, 25);
+pub(crate) const TODAY: Date = date(2026, 11, 25);
 /// How many lines the log of each animal has.
-pub const LOG_LINES: usize = 200;
+pub(crate) const LOG_LINES: usize = 200;
 const SEED: u64 = 20_261_125;
 
 /// The species of the invented animals, each with its food and its adult length and mass.
@@ -21,7 +21,7 @@ const SPECIES: [(&str, &str, f64, f64); 4] = [
 ];
 
 /// Writes a site of invented animals, the same for the same number.
-pub fn lay_out(folder: &Path, animals: usize) {
+pub(crate) fn lay_out(folder: &Path, animals: usize) {
     let mut random = fastrand::Rng::with_seed(SEED);
     std::fs::create_dir_all(folder.join("animals")).expect("a folder for the site");
     std::fs::write(
