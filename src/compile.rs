@@ -1,12 +1,12 @@
 //! The whole compile as one pure function: texts in, pages and findings out.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use jiff::civil::Date;
 use rayon::prelude::*;
 
 use crate::figures::{Figures, figures};
-use crate::finding::{self, Finding, Severity};
+use crate::finding::{self, FileId, Finding, Severity};
 use crate::model::Model;
 use crate::parse::parse;
 use crate::proof::{self, Evidence, proof, with_site_severities};
@@ -67,10 +67,11 @@ pub fn compile(sources: &Sources, checked: &Checked) -> Result<Vec<File>, Vec<Fi
         return Err(Vec::new());
     }
     let look = Look::new(sources)?;
+    let open = by_file(&checked.findings);
     let set = |wanted: &Wanted| {
         let mut sheet = sheets::build(&checked.model, &checked.figures, wanted)?;
         if let (sheets::Sheet::Record(record), Wanted::Record(key)) = (&mut sheet, wanted) {
-            record.findings = open_findings(sources, checked, key);
+            record.findings = open_findings(sources, checked, &open, key);
         }
         if let (sheets::Sheet::Handover(handover), Wanted::Handover(key)) = (&mut sheet, wanted) {
             handover.before = on_the_sheet(sources, checked, key);
@@ -100,17 +101,39 @@ pub fn compile(sources: &Sources, checked: &Checked) -> Result<Vec<File>, Vec<Fi
     Ok(files)
 }
 
-/// What is doubtful in the files of one animal.
-fn open_findings(sources: &Sources, checked: &Checked, animal: &str) -> Vec<OpenFinding> {
-    let files: Vec<_> = [Role::Animal, Role::Log]
-        .into_iter()
-        .filter_map(|role| Some(sources.named(role, animal)?.id))
-        .collect();
-    let here = checked
-        .findings
-        .iter()
-        .filter(|finding| finding.place.is_some_and(|place| files.contains(&place.file)));
-    opened(here)
+/// The findings that concern each file, by their numbers: those placed in it, and those that have another place in it.
+fn by_file(findings: &[Finding]) -> BTreeMap<FileId, BTreeSet<usize>> {
+    let mut by_file: BTreeMap<FileId, BTreeSet<usize>> = BTreeMap::new();
+    for (number, finding) in findings.iter().enumerate() {
+        let others = finding.related.iter().map(|(place, _)| *place);
+        for place in finding.place.into_iter().chain(others) {
+            by_file.entry(place.file).or_default().insert(number);
+        }
+    }
+    by_file
+}
+
+/// What is doubtful of one animal: in its own files, and in those of its species.
+///
+/// A finding of another animal that only points to the species is not its own, and is left out.
+fn open_findings(
+    sources: &Sources,
+    checked: &Checked,
+    open: &BTreeMap<FileId, BTreeSet<usize>>,
+    animal: &str,
+) -> Vec<OpenFinding> {
+    let species = checked.model.animals.get(animal).map_or("", |animal| &animal.species.name);
+    let named = |role, name: &str| sources.named(role, name).map(|file| file.id);
+    let own = [named(Role::Animal, animal), named(Role::Log, animal)];
+    let of_species = [named(Role::Species, species), named(Role::Words, species)];
+    let in_files = |files: [Option<FileId>; 2]| -> BTreeSet<usize> {
+        files.into_iter().flatten().filter_map(|file| open.get(&file)).flatten().copied().collect()
+    };
+    let mut numbers = in_files(own);
+    numbers.extend(in_files(of_species).into_iter().filter(|number| {
+        checked.findings[*number].place.is_some_and(|place| of_species.contains(&Some(place.file)))
+    }));
+    opened(numbers.into_iter().map(|number| &checked.findings[number]))
 }
 
 /// Findings as a private sheet shows them.

@@ -282,6 +282,33 @@ fn every_repair_leaves_nothing_to_find() {
 }
 
 #[test]
+fn no_site_can_lower_a_safety_error() {
+    let codes = codes();
+    let safety = codes.values().filter(|code| code.safety).count();
+    assert!(safety >= 15, "{safety} safety codes");
+    check_every_page(|code, sections| {
+        let fires = section(sections, "Fires");
+        if !code.safety || tried_in(fires).is_some() {
+            return Ok(());
+        }
+        for weight in ["off", "note", "warning"] {
+            let mut site = Site::base().with(fires)?;
+            let lowered = format!("[findings]\n\"{}\" = \"{weight}\"\n", code.name);
+            site.merge("wardsheet.toml", &lowered)?;
+            let (sources, found) = site.findings();
+            let of_this = || found.iter().filter(|finding| finding.code == code);
+            if of_this().count() == 0 || of_this().any(|found| found.severity != Severity::Error) {
+                return Err(format!("`{weight}` lowers it:\n{}", drawn(&sources, &found)));
+            }
+            if !found.iter().any(|finding| finding.code.name == "safety-lowered") {
+                return Err(format!("nobody is told that `{weight}` does nothing"));
+            }
+        }
+        Ok(())
+    });
+}
+
+#[test]
 fn every_message_makes_sense_alone() {
     check_every_page(|code, sections| {
         let fires = section(sections, "Fires");

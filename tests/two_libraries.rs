@@ -28,7 +28,7 @@ fn overridden(library: &str) -> Vec<String> {
 fn a_library_with_another_figure_is_told_and_the_nearer_one_is_used() {
     let found = overridden(&OWN.replace("22-24 C", "20-22 C"));
     let expected = "`testing-snake` is defined in species/testing-snake.toml and in \
-                    ../shared/species/testing-snake.toml, and they differ; species/testing-snake.toml is used";
+                    ../shared/species/testing-snake.toml, and they differ in `temperature.cool`; species/testing-snake.toml is used";
     assert_eq!(found, [expected]);
 }
 

@@ -6,7 +6,6 @@ use crate::model::housing::{Housing, Probe};
 use crate::model::log::Event;
 use crate::model::{Animal, Model, Species};
 
-use super::calendar::days_after;
 use super::cost::{self, Consumption, RunningCost};
 use super::feeding::{self, AnimalFeeding, Body};
 use super::gradient;
@@ -17,6 +16,7 @@ use super::lamp::{self, LampDistance};
 use super::lifetime::{self, Outgrown};
 use super::light;
 use super::moisture::{MoistureFigures, condenses_below_c, moisture};
+use super::quarantine;
 use super::space::Space;
 use super::upkeep::{self, Upkeep};
 use super::working::{Why, Working, absent, middle};
@@ -141,7 +141,7 @@ pub fn animal(model: &Model, animal: &Animal, species: &Species, as_of: Date) ->
     let measured =
         housing.iter().flat_map(|housing| &housing.lamps).filter(|lamp| !lamp.readings.is_empty());
     let lamps = measured.map(|lamp| lamp::distance(lamp, band)).collect();
-    let quarantine_until = quarantine_until(animal, as_of);
+    let quarantine_until = quarantine::until(model, animal, as_of);
     if quarantine_until.is_none() {
         absent(&mut why, "quarantine.until", "it is not in quarantine");
     }
@@ -287,17 +287,6 @@ fn own_humidity(species: &Species, zones: &[ZoneReading], why: &mut Why) -> Humi
     let coolest_night = nights.iter().map(|(_, night_c)| *night_c).reduce(f64::min);
     let night = humidity::ceiling_at(ceiling, coolest_night, &nights, &mut Why::new());
     HumidityFigures { range_percent, night_readings: night.readings, ..figures }
-}
-
-/// A quarantine ends when its least time has passed since it began, since the last illness and since the last newcomer.
-fn quarantine_until(animal: &Animal, as_of: Date) -> Option<Date> {
-    let quarantine = animal.quarantine.as_ref()?;
-    let restarts =
-        animal.log.iter().filter(|entry| entry.date <= as_of && entry.date >= quarantine.started);
-    let restarts =
-        restarts.filter(|entry| matches!(entry.event, Event::Illness(_) | Event::Joined(_)));
-    let from = restarts.map(|entry| entry.date).chain([quarantine.started]).max()?;
-    days_after(from, quarantine.minimum.days().ceil())
 }
 
 impl AnimalFigures {

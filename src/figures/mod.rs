@@ -7,6 +7,7 @@
 pub mod animal;
 pub mod calendar;
 pub mod cost;
+pub mod disinfection;
 pub mod document;
 pub mod enclosure;
 pub mod energy;
@@ -26,6 +27,7 @@ pub mod owed;
 pub mod plan;
 mod power_cut;
 pub mod prey;
+pub mod quarantine;
 pub mod quoting;
 pub mod space;
 pub mod species;

@@ -6,7 +6,7 @@ use crate::model::species::Figure;
 use crate::quantity::{Humidity, Range};
 
 use super::formula::humidity::dew_point_c;
-use super::formula::moisture::{Air, spray_ml, water_g_per_day};
+use super::formula::moisture::{Air, drying_time_h, spray_ml, water_g_per_day};
 use super::heat::{air_changes_per_h, asked_c, middle_c};
 use super::working::{self, Working, ends, number};
 
@@ -90,6 +90,30 @@ pub fn moisture(housing: &Housing, species: &Species) -> Result<MoistureFigures,
     }
     working.assume("All of it evaporates; what bowl and damp substrate give need not be sprayed. Air exchange is a guess in most homes.");
     Ok(MoistureFigures { water_ml_per_day: water, spray_every_h, spray_ml: each, working })
+}
+
+/// How long the air of an enclosure takes to come back into its species' range once it has been sprayed, hours; nothing where
+/// the air of its room is too damp for that.
+///
+/// The least time: only the air dries, at the mean of the species' warm and cool sides. See [`drying_time_h`].
+///
+/// # Errors
+/// Which of the things that must be known is not.
+pub fn drying_h(housing: &Housing, species: &Species) -> Result<Option<f64>, String> {
+    let changes = air_changes_per_h(housing)?;
+    let room_c = housing.room_day.as_ref().and_then(middle_c);
+    let room_percent = housing.room_humidity.as_ref().and_then(middle_percent);
+    let top = species.humidity.range.as_ref().and_then(|range| range.value.high());
+    let room = Air {
+        temperature_c: room_c.ok_or("the room's temperature by day is not given")?,
+        relative_humidity_percent: room_percent.ok_or("the room's own humidity is not given")?,
+    };
+    let inside = Air {
+        temperature_c: asked_c(species)
+            .ok_or("the species gives no warm and cool side of the air")?,
+        relative_humidity_percent: top.ok_or("the species gives no humidity range")?.percent(),
+    };
+    drying_time_h(changes, inside, room).map_err(|reason| reason.to_string())
 }
 
 /// The temperature below which water settles on a surface, °C: the dew point of the dampest probe's air.

@@ -62,6 +62,8 @@ pub enum Subject {
     Body,
     /// One animal: identity, status, company.
     Animal,
+    /// Disinfectants and cleaning.
+    Hygiene,
     /// A species' own figures.
     Species,
     /// What the law of a place asks.
@@ -86,6 +88,7 @@ impl Subject {
             Subject::Feeding => "Feeding",
             Subject::Body => "Body",
             Subject::Animal => "Animal",
+            Subject::Hygiene => "Hygiene",
             Subject::Species => "Species",
             Subject::Law => "Law",
             Subject::Words => "Words",

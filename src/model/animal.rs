@@ -41,6 +41,10 @@ pub struct Animal {
     pub chip: Option<String>,
     /// The animals that share its enclosure.
     pub company: Vec<Named>,
+    /// Its turn in the daily round, counted from 1.
+    pub turn: Option<(u32, Place)>,
+    /// The sets of tools that are used for it: tongs, bowls, brushes, cloths.
+    pub tools: Vec<Named>,
     /// How it behaves.
     pub temperament: Option<String>,
     /// The file name of its picture.
@@ -72,6 +76,8 @@ pub struct Practice {
     pub meal: Option<String>,
     /// The mass of a meal.
     pub mass: Option<(Range<Mass>, Place)>,
+    /// How wide the prey is.
+    pub width: Option<(Length, Place)>,
     /// How many prey or pieces a meal is.
     pub count: Option<((u32, u32), Place)>,
     /// From meal to meal.
@@ -85,6 +91,8 @@ pub struct Quarantine {
     pub started: Date,
     /// How long it lasts at least.
     pub minimum: Span,
+    /// The end that the keeper has written down.
+    pub until: Option<(Date, Place)>,
     /// Where it is written.
     pub place: Place,
 }

@@ -6,6 +6,7 @@ use crate::quantity::{
     TemperatureDifference, UvIndex,
 };
 
+use super::cited::Named;
 use super::word::{HeaterKind, Thermostat};
 
 /// The enclosure of one animal. Positions are measured from the warm end.
@@ -13,6 +14,8 @@ use super::word::{HeaterKind, Thermostat};
 pub struct Housing {
     /// Where it is written.
     pub place: Place,
+    /// The room that it stands in.
+    pub room: Option<Named>,
     /// Inside: length, width, height.
     pub inside: Option<(Dimensions, Place)>,
     /// Its walls by face; a face without its own is made like `walls`.
@@ -92,6 +95,14 @@ pub struct Heater {
     pub set_point: Option<(Temperature, Place)>,
     /// What it is set to by night.
     pub set_night: Option<(Temperature, Place)>,
+    /// The probe that its thermostat goes by.
+    pub probe: Option<Named>,
+    /// What a cut-out of its own is set to.
+    pub cut_out: Option<(Temperature, Place)>,
+    /// The socket strip that it is plugged into.
+    pub strip: Option<Named>,
+    /// How far from it the nearest thing is that burns.
+    pub clearance: Option<(Length, Place)>,
     /// Whether the animal is kept off it.
     pub guard: Option<(bool, Place)>,
     /// Whether it heats from below.
@@ -121,6 +132,10 @@ pub struct Lamp {
     pub fitted: Option<(jiff::civil::Date, Place)>,
     /// How long it serves.
     pub replace_after: Option<Span>,
+    /// The socket strip that it is plugged into.
+    pub strip: Option<Named>,
+    /// How far from it the nearest thing is that burns.
+    pub clearance: Option<(Length, Place)>,
     /// Whether the animal is kept off it.
     pub guard: Option<(bool, Place)>,
 }

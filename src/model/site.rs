@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::finding::{FileId, Place, Severity};
-use crate::quantity::{Mass, Price, Range, Span, System, Volume};
+use crate::quantity::{Mass, Power, Price, Range, Span, System, Volume};
 
 use super::cited::Named;
 use super::species::Words;
@@ -49,6 +49,12 @@ pub struct Site {
     pub lights_centre: f64,
     /// Disinfectants as the site mixes them.
     pub disinfectants: Vec<Disinfectant>,
+    /// Socket strips, each with what it may carry.
+    pub strips: Vec<Strip>,
+    /// Rooms in which enclosures stand.
+    pub rooms: Vec<Room>,
+    /// The figures that must have a source here: names of figures, of tables of them, or `all`.
+    pub figures_need_source: Vec<Named>,
     /// Severities that the site has changed, by code.
     pub severities: Vec<(Named, Option<Severity>)>,
 }
@@ -75,9 +81,34 @@ impl Default for Site {
             lights_on: None,
             lights_centre: 13.0,
             disinfectants: Vec::new(),
+            strips: Vec::new(),
+            rooms: Vec::new(),
+            figures_need_source: Vec::new(),
             severities: Vec::new(),
         }
     }
+}
+
+/// A socket strip or a wall socket that several things are plugged into.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Strip {
+    /// Its name.
+    pub name: String,
+    /// Where it is written.
+    pub place: Place,
+    /// What it may carry.
+    pub rating: Power,
+}
+
+/// A room in which enclosures stand.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Room {
+    /// Its name.
+    pub name: String,
+    /// Where it is written.
+    pub place: Place,
+    /// Whether a smoke alarm hangs in it; unknown where nothing is said.
+    pub smoke_alarm: Option<(bool, Place)>,
 }
 
 /// A disinfectant as the site mixes it.

@@ -48,6 +48,8 @@ pub(super) fn animal(file: &SourceFile) -> (Option<Animal>, Vec<Finding>) {
             story: top.text("story"),
             chip: top.text("chip"),
             company: top.list("with"),
+            turn: top.number("turn"),
+            tools: top.list("tools"),
             temperament: top.text("temperament"),
             photo: top.named("photo"),
             housing: (enclosure.is_some() || has_equipment)
@@ -77,6 +79,7 @@ fn practice(table: &Table<'_, '_>) -> Practice {
         place: table.place(),
         meal: table.text("meal"),
         mass: table.range("mass"),
+        width: table.one("width"),
         count: table.parsed("count", super::figure::whole_numbers),
         every: table.range("every"),
     };
@@ -88,11 +91,12 @@ fn quarantine(table: &Table<'_, '_>) -> Option<Quarantine> {
     let started: Option<(jiff::civil::Date, Place)> = table.date("started");
     let minimum =
         table.one::<Span>("minimum").map_or(Span::from_days(QUARANTINE_DAYS), |(span, _)| span);
+    let until = table.date("until");
     if started.is_none() {
         table.missing("started", "the first day: started = 2026-10-20");
     }
     table.close();
-    started.map(|(started, place)| Quarantine { started, minimum, place })
+    started.map(|(started, place)| Quarantine { started, minimum, until, place })
 }
 
 fn history(table: &Table<'_, '_>) -> Option<HistoryEntry> {

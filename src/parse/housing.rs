@@ -19,6 +19,7 @@ pub(super) fn housing(
 ) -> Housing {
     let housing = Housing {
         place,
+        room: table.and_then(|table| table.named("room")),
         inside: table.and_then(|table| table.parsed("inside", quantity::parse_dimensions)),
         walls: table.map(walls).unwrap_or_default(),
         vents: table.and_then(|table| table.one::<Area>("vents")).map(|(area, _)| area),
@@ -101,6 +102,10 @@ fn heater(table: &Table<'_, '_>) -> Option<Heater> {
         thermostat: table.word("thermostat"),
         set_point: table.one("set_point"),
         set_night: table.one("set_night"),
+        probe: table.named("probe"),
+        cut_out: table.one("cut_out"),
+        strip: table.named("strip"),
+        clearance: table.one("clearance"),
         guard: table.flag("guard"),
         below: below.unwrap_or(
             kind.is_some_and(|(kind, _)| matches!(kind, HeaterKind::Mat | HeaterKind::Cable)),
@@ -122,6 +127,8 @@ fn lamp(table: &Table<'_, '_>) -> Lamp {
         hours: table.range("hours"),
         fitted: table.date("fitted"),
         replace_after: table.one("replace_after").map(|(span, _)| span),
+        strip: table.named("strip"),
+        clearance: table.one("clearance"),
         guard: table.flag("guard"),
     };
     table.close();

@@ -73,6 +73,9 @@ pub(super) fn site(file: &SourceFile) -> (Site, Vec<Finding>) {
                 .iter()
                 .filter_map(store::disinfectant)
                 .collect(),
+            strips: top.tables("strip").iter().filter_map(store::strip).collect(),
+            rooms: top.tables("room").iter().filter_map(store::room).collect(),
+            figures_need_source: top.list("figures_need_source"),
             severities: top.table("findings").map(|table| severities(&table)).unwrap_or_default(),
         };
         [prices, lights].iter().flatten().for_each(Table::close);

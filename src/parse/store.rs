@@ -1,8 +1,9 @@
-//! What a site keeps in store: its ladder of prey sizes, its disinfectants, and the hours of its lights.
+//! What a site keeps in store: its ladder of prey sizes, its disinfectants, its rooms and socket strips, and the hours of
+//! its lights.
 
 use crate::finding::Finding;
-use crate::model::site::{Disinfectant, MixStrength};
-use crate::quantity::{Mass, Range, Share, Volume};
+use crate::model::site::{Disinfectant, MixStrength, Room, Strip};
+use crate::quantity::{Fault, Mass, Power, Range, Share, Volume, parse_one};
 
 use super::codes;
 use super::table::Table;
@@ -71,4 +72,42 @@ pub(super) fn disinfectant(table: &Table<'_, '_>) -> Option<Disinfectant> {
         keeps,
         against,
     })
+}
+
+/// `[[strip]]`: a socket strip and what it may carry.
+pub(super) fn strip(table: &Table<'_, '_>) -> Option<Strip> {
+    let name = table.text("name");
+    let rating = table.parsed("rating", rating).map(|(rating, _)| rating);
+    if name.is_none() {
+        table.missing("name", "what it is called: name = \"shelf, left\"");
+    }
+    if rating.is_none() {
+        table.missing("rating", "what it may carry: rating = \"3000 W\", or \"13 A x 230 V\"");
+    }
+    table.close();
+    Some(Strip { name: name?, place: table.place(), rating: rating? })
+}
+
+/// A rating stands on a strip in watts, or in amperes beside the volts of the mains: power is their product.
+fn rating(text: &str) -> Result<Power, Fault> {
+    let product = text.split_once(['x', '×', 'X']).and_then(|(amperes, volts)| {
+        let number = |text: &str, unit| text.trim().strip_suffix(unit)?.trim().parse::<f64>().ok();
+        let watts = number(amperes, 'A')? * number(volts, 'V')?;
+        (watts.is_finite() && watts >= 0.0).then_some(watts)
+    });
+    match product {
+        Some(watts) => Ok(Power::from_watts(watts)),
+        None => parse_one(text),
+    }
+}
+
+/// `[[room]]`: a room, and whether a smoke alarm hangs in it.
+pub(super) fn room(table: &Table<'_, '_>) -> Option<Room> {
+    let name = table.text("name");
+    if name.is_none() {
+        table.missing("name", "what it is called: name = \"back room\"");
+    }
+    let smoke_alarm = table.flag("smoke_alarm");
+    table.close();
+    Some(Room { name: name?, place: table.place(), smoke_alarm })
 }

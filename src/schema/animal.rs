@@ -24,6 +24,8 @@ pub(super) const FIELDS: &[Field] = &[
     may("story", "Public words", Form::Text(&["Likes the warm stone."])),
     may("chip", "Chip or mark; private", Form::Text(&["none"])),
     may("with", "The animals that share its enclosure", Form::Texts(&["moss"])),
+    may("turn", "Its turn in the daily round, counted from 1", Form::Whole),
+    may("tools", "The sets of tools used for it", Form::Texts(&["red set"])),
     may("temperament", "How it behaves; private", Form::Text(&["Calm in the evening."])),
     may("photo", "A file in photos/", Form::Text(&["pip.jpg"])),
     may(
@@ -48,6 +50,7 @@ pub(super) const FIELDS: &[Field] = &[
 ];
 
 const ENCLOSURE: &[Field] = &[
+    may("room", "The room that it stands in, a [[room]] of the site", Form::Text(&["back room"])),
     may("inside", "Inside measures: length, width, height", Form::One(&q::INSIDE)),
     may(
         "walls",
@@ -94,6 +97,9 @@ const ENCLOSURE: &[Field] = &[
     ),
 ];
 
+const STRIP: Form = Form::Text(&["shelf, left"]);
+const CLEARANCE: &str = "How far from it the nearest thing is that burns";
+
 const HEATER: &[Field] = &[
     must("kind", "What it is", Form::Word(spellings::<HeaterKind>)),
     may("watts", "Its power", Form::One(&q::POWER)),
@@ -101,6 +107,10 @@ const HEATER: &[Field] = &[
     may("thermostat", "Its own thermostat", Form::Word(spellings::<Thermostat>)),
     may("set_point", "What the thermostat is set to", Form::One(&q::TEMPERATURE)),
     may("set_night", "What it is set to by night", Form::One(&q::TEMPERATURE)),
+    may("probe", "The probe that its thermostat goes by", Form::Text(&["warm"])),
+    may("cut_out", "What a cut-out of its own is set to", Form::One(&q::TEMPERATURE)),
+    may("strip", "The socket strip it is plugged into, a [[strip]] of the site", STRIP),
+    may("clearance", CLEARANCE, Form::One(&q::LENGTH)),
     may("guard", "The animal cannot touch it", Form::Flag),
     may("below", "It heats from below; without it, only mats and cables do", Form::Flag),
 ];
@@ -115,6 +125,8 @@ const LAMP: &[Field] = &[
     may("hours", "Hours a day", Form::Range(&q::SPAN)),
     may("fitted", "When it was put in", Form::Date),
     may("replace_after", "How long it serves", Form::One(&q::SPAN)),
+    may("strip", "The socket strip it is plugged into, a [[strip]] of the site", STRIP),
+    may("clearance", CLEARANCE, Form::One(&q::LENGTH)),
     may("guard", "The animal cannot touch it", Form::Flag),
 ];
 
@@ -144,6 +156,7 @@ const HIDE: &[Field] = &[
 const FEEDING: &[Field] = &[
     may("meal", "What a meal is", Form::Text(&["cricket, large"])),
     may("mass", "Mass of the whole meal", Form::Range(&q::MASS)),
+    may("width", "How wide the prey is", Form::One(&q::LENGTH)),
     may("count", "How many", Form::Range(&q::COUNT)),
     may("every", "From meal to meal", Form::Range(&q::SPAN)),
 ];
@@ -151,6 +164,7 @@ const FEEDING: &[Field] = &[
 const QUARANTINE: &[Field] = &[
     must("started", "The first day", Form::Date),
     may("minimum", "How long at least; without it, 90 days", Form::One(&q::SPAN)),
+    may("until", "The end as you have written it down", Form::Date),
 ];
 
 const HISTORY: &[Field] = &[

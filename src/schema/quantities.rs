@@ -64,6 +64,8 @@ pub(super) static HUMIDITY: Kind = Kind::new("humidity", &["75 %"], &["40-60 %",
 pub(super) static SPAN: Kind =
     Kind::new("span of time", &["12 months", "90 days"], &["15-20 years", "5-7 days"]);
 pub(super) static POWER: Kind = Kind::new("power", &["75 W", "1.2 kW"], &["50-75 W"]);
+pub(super) static RATING: Kind =
+    Kind::new("rating of a socket strip", &["3000 W", "13 A x 230 V"], &["3000 W"]);
 pub(super) static AREA: Kind = Kind::new("area", &["80 cm2", "5 sq ft"], &["0.4-0.5 m2"]);
 pub(super) static VOLUME: Kind = Kind::new("volume", &["2 l", "500 ml", "10 gal"], &["10-20 l"]);
 pub(super) static SHARE: Kind = Kind::new("share", &["10 %"], &["10-15 %"]);

@@ -61,6 +61,13 @@ pub(super) const FIELDS: &[Field] = &[
         Form::Entries(&ONE_MASS),
     ),
     may("disinfectant", "Disinfectants as you mix them", Form::Tables(DISINFECTANT)),
+    may("strip", "Socket strips and what each may carry", Form::Tables(STRIP)),
+    may("room", "Rooms in which enclosures stand", Form::Tables(ROOM)),
+    may(
+        "figures_need_source",
+        "Figures that must have a source here: `all`, a table or a figure",
+        Form::Texts(&["all", "temperature", "humidity.ceiling"]),
+    ),
     may(
         "findings",
         "A finding's code and the weight you give it",
@@ -88,6 +95,16 @@ const DISINFECTANT: &[Field] = &[
     must("bucket", "How much is mixed", Form::One(&q::VOLUME)),
     may("keeps", "How long it keeps", Form::One(&q::SPAN)),
     may("against", "The organisms it is for", Form::Texts(&["bacteria"])),
+];
+
+const STRIP: &[Field] = &[
+    must("name", "What it is called", Form::Text(&["shelf, left"])),
+    must("rating", "What it may carry", Form::One(&q::RATING)),
+];
+
+const ROOM: &[Field] = &[
+    must("name", "What it is called", Form::Text(&["back room"])),
+    may("smoke_alarm", "A smoke alarm hangs in it", Form::Flag),
 ];
 
 pub(super) const PRIVATE: &[Field] = &[

@@ -94,6 +94,8 @@ pub struct SourceFile {
 #[derive(Debug, Clone, Default)]
 pub struct Sources {
     files: Vec<SourceFile>,
+    /// The nearest file of every role and name: a site of many animals is asked for each of theirs.
+    nearest: std::collections::BTreeMap<Role, std::collections::BTreeMap<String, FileId>>,
     photos: std::collections::BTreeSet<String>,
     faces: std::collections::BTreeMap<FileId, Vec<u8>>,
 }
@@ -117,6 +119,10 @@ impl Sources {
             layer,
             text,
         });
+        let nearest = self.nearest.entry(role).or_default().entry(name.to_owned()).or_insert(id);
+        if layer < self.files[nearest.0 as usize].layer {
+            *nearest = id;
+        }
         id
     }
 
@@ -160,20 +166,18 @@ impl Sources {
 
     /// The nearest file of a role and name.
     pub fn named(&self, role: Role, name: &str) -> Option<&SourceFile> {
-        self.of(role).filter(|file| file.name == name).min_by_key(|file| file.layer)
+        self.file(*self.nearest.get(&role)?.get(name)?)
     }
 
     /// The nearest file of every name of a role, by name.
     pub fn nearest(&self, role: Role) -> std::collections::BTreeMap<&str, &SourceFile> {
-        let mut nearest: std::collections::BTreeMap<&str, &SourceFile> =
-            std::collections::BTreeMap::new();
-        for file in self.of(role) {
-            let kept = nearest.entry(&file.name).or_insert(file);
-            if file.layer < kept.layer {
-                *kept = file;
-            }
-        }
-        nearest
+        let named = self.nearest.get(&role).into_iter().flatten();
+        named.filter_map(|(name, id)| Some((name.as_str(), self.file(*id)?))).collect()
+    }
+
+    /// A file by its number.
+    fn file(&self, id: FileId) -> Option<&SourceFile> {
+        self.files.get(id.0 as usize)
     }
 
     /// A file's path and text, for drawing.

@@ -75,6 +75,37 @@ fn a_record_holds_every_weight_and_the_open_findings() {
 }
 
 #[test]
+fn a_record_carries_what_is_open_in_its_own_files_and_its_species_and_no_public_page_does() {
+    let site = Site::example("record-findings");
+    let species = site.text("animals/juniper.toml").parse::<toml::Table>().expect("TOML");
+    let species = species["species"].as_str().expect("a species").to_owned();
+    // A warning of its own file, a note of its own log, a warning of its species, and one of another animal.
+    site.edit("animals/juniper.toml", |animal| {
+        animal["enclosure"].as_table_mut().expect("a table").remove("water");
+    });
+    let log = site.text("animals/juniper.csv") + "2026-11-24,shed,,partial,\n";
+    site.put("animals/juniper.csv", log);
+    site.own_species(&species, |species| _ = species.remove("reviewed"));
+    site.edit("animals/barrow.toml", |animal| {
+        animal["enclosure"].as_table_mut().expect("a table").remove("fallback");
+    });
+    site.compile();
+    let record = site.text("out/private/animals/juniper/record.html");
+    let (_, open) = record.split_once("Open findings").expect("the findings have a heading");
+    for said in ["warning, no-water", "note, shed-incomplete", "review-missing"] {
+        assert!(open.contains(said), "the record does not carry {said}");
+    }
+    assert!(!open.contains("Barrow"), "the record carries what is open for another animal");
+    let codes = wardsheet::proof::codes();
+    for (path, bytes) in tree(&site.out()).iter().filter(|(path, _)| path.starts_with("public/")) {
+        let text = String::from_utf8_lossy(bytes);
+        let told = codes.values().find(|code| code.name.contains('-') && text.contains(code.name));
+        // A class of a style sheet may be called as a finding is; words on a page may not.
+        assert!(told.is_none() || !path.ends_with(".html"), "{path} shows {told:?}");
+    }
+}
+
+#[test]
 fn a_sitter_is_told_of_every_day_and_whom_to_phone() {
     let site = Site::example("sitter");
     let sheet = away(&site, &[]);

@@ -55,6 +55,45 @@ pub fn water_g_per_day(
     Ok(24.0 * air_changes_per_h * volume_m3 * grams_per_m3)
 }
 
+/// Returns the hours that saturated air needs to come down to a humidity by the exchange of air alone; nothing where the
+/// room's air holds so much vapour that it never does.
+///
+/// The air is taken as well mixed, and nothing but the air as wet: a bound from below.
+///
+/// # Errors
+///
+/// [`OutOfRange`] when an argument is outside its range.
+///
+/// # Example
+///
+/// Air of 26 °C, aired once an hour from a room of 21 °C and 50 %, is back at 60 % after an hour:
+///
+/// ```
+/// use wardsheet::figures::formula::moisture::{Air, drying_time_h};
+///
+/// let wanted = Air { temperature_c: 26.0, relative_humidity_percent: 60.0 };
+/// let room = Air { temperature_c: 21.0, relative_humidity_percent: 50.0 };
+/// let hours = drying_time_h(1.0, wanted, room)?.expect("the room is dry enough");
+/// assert_eq!((hours * 10.0).round(), 10.0);
+/// # Ok::<(), wardsheet::figures::formula::domain::OutOfRange>(())
+/// ```
+///
+/// Source: conservation of water in well-mixed air: e(t) = e_room + (e_sat - e_room) exp(-n t), solved for t.
+pub fn drying_time_h(
+    air_changes_per_h: f64,
+    wanted: Air,
+    room: Air,
+) -> Result<Option<f64>, OutOfRange> {
+    within("air_changes_per_h", air_changes_per_h, 0.0, 100.0)?;
+    let wanted_pa = vapour_pressure_pa(wanted.temperature_c, wanted.relative_humidity_percent)?;
+    let saturated_pa = saturation_pressure_pa(wanted.temperature_c)?;
+    let room_pa = vapour_pressure_pa(room.temperature_c, room.relative_humidity_percent)?;
+    if wanted_pa <= room_pa || air_changes_per_h == 0.0 {
+        return Ok(None);
+    }
+    Ok(Some(libm::log((saturated_pa - room_pa) / (wanted_pa - room_pa)) / air_changes_per_h))
+}
+
 /// Returns the water in ml of each spraying, where `bowl_g_per_day` evaporates from bowl and substrate.
 ///
 /// Nought when the bowl gives off enough by itself.

@@ -1,5 +1,6 @@
 //! A quarantine that still runs and that the animal's status does not mention.
 
+use crate::figures::quarantine::ended_by_first_day;
 use crate::finding::{Code, Finding, Severity, Subject};
 use crate::model::word::Status;
 use crate::proof::{Evidence, Rule};
@@ -23,7 +24,8 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
         let Some(quarantine) = &animal.quarantine else { continue };
         let until = evidence.figures.animals.get(name).and_then(|figures| figures.quarantine_until);
         let Some(until) = until.filter(|until| *until > as_of) else { continue };
-        if animal.status == Status::Quarantine {
+        // Where only an illness or a newcomer keeps it running, another rule says so and names it.
+        if animal.status == Status::Quarantine || ended_by_first_day(quarantine, as_of) {
             continue;
         }
         let message = format!(

@@ -6,6 +6,7 @@ pub(super) mod length_shrank;
 pub(super) mod logged_before_arrival;
 pub(super) mod shed_incomplete;
 pub(super) mod shed_overdue;
+pub(super) mod size_beyond_species;
 pub(super) mod weight_against_length;
 pub(super) mod weight_jump;
 pub(super) mod weight_lost;

@@ -8,6 +8,7 @@ pub(super) mod mass_and_share_disagree;
 pub(super) mod meal_overdue;
 pub(super) mod meal_share_too_large;
 pub(super) mod meal_too_heavy;
+pub(super) mod meal_too_wide;
 pub(super) mod one_prey_only;
 pub(super) mod overfed;
 pub(super) mod stage_bounds;

@@ -1,5 +1,6 @@
 //! Heaters, their thermostats and guards.
 
+pub(super) mod cut_out_out_of_range;
 pub(super) mod heat_from_below;
 pub(super) mod heater_at_cool_end;
 pub(super) mod heater_missing;
@@ -12,16 +13,27 @@ pub(super) mod mat_under_deep_substrate;
 pub(super) mod material_unknown;
 pub(super) mod mercury_vapour_on_thermostat;
 pub(super) mod power_cut_unplanned;
+pub(super) mod probe_drives_two_heaters;
 pub(super) mod probe_out_of_sight;
 pub(super) mod set_night_above_day;
 pub(super) mod set_night_missing;
 pub(super) mod set_point_above_basking;
 pub(super) mod set_point_missing;
 pub(super) mod set_point_too_high;
+pub(super) mod thermostat_probe_far;
 pub(super) mod thermostat_unsuitable;
 pub(super) mod water_heater_unguarded;
 
+use crate::model::housing::Housing;
 use crate::model::word::HeaterKind;
+
+/// A probe nearer than this sees what the heater does, cm; in a long enclosure, nearer than a quarter of its length.
+const NEAR_CM: f64 = 30.0;
+
+/// How near a probe has to be to see what a heater does, cm.
+fn near_cm(housing: &Housing) -> f64 {
+    NEAR_CM.max(housing.inside.map_or(0.0, |(inside, _)| inside.length.cm()) / 4.0)
+}
 
 /// The trade's name of a heater.
 fn noun(kind: HeaterKind) -> &'static str {

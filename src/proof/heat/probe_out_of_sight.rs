@@ -15,13 +15,9 @@ static CODE: Code = Code {
 
 pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 
-/// A probe nearer than this sees what the heater does, cm; in a long enclosure, nearer than a quarter of its length.
-const NEAR_CM: f64 = 30.0;
-
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     for housed in evidence.housed() {
-        let length = housed.housing.inside.map_or(0.0, |(inside, _)| inside.length.cm());
-        let near = NEAR_CM.max(length / 4.0);
+        let near = super::near_cm(housed.housing);
         let probes: Vec<f64> = housed
             .housing
             .probes

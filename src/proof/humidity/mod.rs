@@ -6,3 +6,4 @@ pub(super) mod humidity_above_ceiling;
 pub(super) mod humidity_out_of_range;
 pub(super) mod humidity_unreachable;
 pub(super) mod hygrometer_only_warm;
+pub(super) mod sprayed_before_dry;

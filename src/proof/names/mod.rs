@@ -1,13 +1,17 @@
 //! Names that stand for something elsewhere.
 
 pub(super) mod companion_unknown;
+pub(super) mod figure_unknown;
 pub(super) mod form_unknown;
 pub(super) mod jurisdiction_unknown;
 pub(super) mod owner_missing;
 pub(super) mod photo_missing;
+pub(super) mod probe_unknown;
+pub(super) mod room_unknown;
 pub(super) mod source_unknown;
 pub(super) mod species_unknown;
 pub(super) mod standard_unknown;
+pub(super) mod strip_unknown;
 
 use crate::finding::{Code, Finding, did_you_mean};
 use crate::model::Named;

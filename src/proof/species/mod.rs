@@ -2,6 +2,7 @@
 
 pub(super) mod critical_above_night;
 pub(super) mod feeding_missing;
+pub(super) mod figure_without_source;
 pub(super) mod legal_check_old;
 pub(super) mod legal_unchecked;
 pub(super) mod life_missing;

@@ -23,6 +23,19 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
             continue;
         };
         let given = headings(&words.text);
+        for (heading, next) in given.iter().zip(given.iter().skip(1).map(Some).chain([None])) {
+            // What stands under a heading of its own belongs to the section.
+            let goes_on = next.is_some_and(|next| next.level > heading.level);
+            let end = next.map_or(words.text.len(), |next| next.span.start);
+            let under = words.text.get(heading.span.end..end).unwrap_or("");
+            if heading.level != 2 || goes_on || !under.trim().is_empty() {
+                continue;
+            }
+            let message = format!("the section `{}` of {} is empty", heading.title, species.name);
+            let place = Place::new(words.file, heading.span.clone());
+            let help = "write what the reader needs, or that there is nothing to say and why";
+            found.push(Finding::new(&CODE, place, message).help(help));
+        }
         let missing: Vec<&str> = OWED
             .into_iter()
             .filter(|owed| {

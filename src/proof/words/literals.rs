@@ -6,6 +6,8 @@ use crate::model::Species;
 use crate::model::stated::{Amount, Stated};
 use crate::quantity::{Humidity, Length, Quantity, Range, Span, Temperature, parse_range};
 
+use super::spelt::in_digits;
+
 /// A figure written out in words: `26-28 °C`, `85 %`, `5 to 7 days`.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Literal<'a> {
@@ -20,7 +22,7 @@ pub(super) struct Literal<'a> {
 }
 
 /// The units that are looked for, the longer spelling before the shorter.
-const UNITS: [&str; 22] = [
+const UNITS: [&str; 29] = [
     "degrees Celsius",
     "degrees Fahrenheit",
     "degrees C",
@@ -35,19 +37,26 @@ const UNITS: [&str; 22] = [
     "cm",
     "mm",
     "metres",
+    "metre",
     "inches",
+    "inch",
     "feet",
     "ft",
     "hours",
+    "hour",
     "days",
+    "day",
     "weeks",
+    "week",
     "months",
+    "month",
     "years",
+    "year",
 ];
 
 /// Finds every figure of a temperature, a humidity, a length or a span of time.
 pub(super) fn literals(text: &str) -> Vec<Literal<'_>> {
-    let plain = masked(text);
+    let plain = in_digits(masked(text));
     let mut found = Vec::new();
     let mut section = "";
     let mut start = 0;
@@ -121,31 +130,34 @@ fn figure_end(plain: &str, start: usize) -> Option<(usize, &'static str)> {
     let first = number(start)?;
     if let Some(one) = unit(first) {
         // "26 °C to 28 °C": the second end with its own unit.
-        let second =
-            joint(plain, spaces(one.0)).and_then(|from| number(spaces(from))).and_then(unit);
+        // "26 °C and 50 cm" are two figures.
+        let second = joint(plain, spaces(one.0), &TO);
+        let second = second.and_then(|from| number(spaces(from))).and_then(unit);
         return Some(second.unwrap_or(one));
     }
-    unit(number(spaces(joint(plain, spaces(first))?))?)
+    unit(number(spaces(joint(plain, spaces(first), &BETWEEN)?))?)
 }
 
+/// What joins the two ends of a range, each with its unit or without.
+const TO: [&str; 5] = ["to ", "-", "–", "−", "—"];
+/// What joins two ends that share one unit: "between 26 and 28 °C".
+const BETWEEN: [&str; 7] = ["to ", "and ", "or ", "-", "–", "−", "—"];
+
 /// The end of what joins the two ends of a range.
-fn joint(plain: &str, from: usize) -> Option<usize> {
-    ["to ", "-", "–", "−", "—"]
-        .iter()
-        .find(|joint| plain[from..].starts_with(**joint))
-        .map(|joint| from + joint.len())
+fn joint(plain: &str, from: usize, words: &[&str]) -> Option<usize> {
+    let joint = words.iter().find(|joint| plain[from..].starts_with(**joint))?;
+    Some(from + joint.len())
 }
 
 fn read(figure: &str, unit: &str) -> Option<Amount> {
-    let figure = figure.replace('—', "-");
+    let figure = figure.replace('—', "-").replace(" and ", " to ").replace(" or ", " to ");
     Some(match unit {
         "%" | "percent" | "per cent" => Amount::Humidity(parse_range::<Humidity>(&figure).ok()?),
-        "cm" | "mm" | "metres" | "inches" | "feet" | "ft" => {
+        "cm" | "mm" | "metres" | "metre" | "inches" | "inch" | "feet" | "ft" => {
             Amount::Length(parse_range::<Length>(&figure).ok()?)
         }
-        "hours" | "days" | "weeks" | "months" | "years" => {
-            Amount::Span(parse_range::<Span>(&figure).ok()?)
-        }
+        "hours" | "hour" | "days" | "day" | "weeks" | "week" | "months" | "month" | "years"
+        | "year" => Amount::Span(parse_range::<Span>(&figure).ok()?),
         _ => Amount::Temperature(parse_range::<Temperature>(&figure).ok()?),
     })
 }
@@ -256,6 +268,39 @@ mod tests {
         let text = "Keep it at 26-28 °C, or 79 to 82 F, for 5–7 days, below 85 % and 90 cm long.";
         assert_eq!(found(text), ["26-28 °C", "79 to 82 F", "5–7 days", "85 %", "90 cm"]);
         assert_eq!(found("from 26 °C to 28 °C"), ["26 °C to 28 °C"]);
+    }
+
+    #[test]
+    fn a_number_in_words_is_read_like_one_in_digits() {
+        let text = "Every ten days, then ten to fourteen days; eighty-five per cent at thirty degrees C. One day.";
+        assert_eq!(
+            found(text),
+            [
+                "ten days",
+                "ten to fourteen days",
+                "eighty-five per cent",
+                "thirty degrees C",
+                "One day"
+            ]
+        );
+        assert_eq!(
+            found("between 26 and 28.5 °C, or 26 - 28 °C"),
+            ["26 and 28.5 °C", "26 - 28 °C"]
+        );
+        // A word that only ends or begins like a number is none.
+        assert_eq!(found("often days pass; the weight of ninety-nined days"), Vec::<String>::new());
+    }
+
+    #[test]
+    fn a_figure_is_found_in_a_table_and_in_a_list_and_not_in_a_block_of_code() {
+        assert_eq!(
+            found("| warm | 85 % |\n|---|---|\n- 90 °F by day\n* 5–7 days"),
+            ["85 %", "90 °F", "5–7 days"]
+        );
+        assert_eq!(
+            found("```\nnever_above = 85 %\n```\nand `85 %`, ``90 %``"),
+            Vec::<String>::new()
+        );
     }
 
     #[test]

@@ -15,6 +15,7 @@ mod doses;
 mod headings;
 mod links;
 mod literals;
+mod spelt;
 
 #[cfg(test)]
 mod laws {
