@@ -217,6 +217,13 @@ pub(super) fn health(animal: &Animal, as_of: Date) -> Chapter {
 /// The papers that go with it.
 pub(super) fn papers(animal: &Animal, species: &Species) -> Chapter {
     let mut chapter = Chapter::new("papers", "Papers");
+    chapter.facts.push(Fact::plain("Chip or marks", known(&animal.chip)));
+    chapter.facts.push(Fact::plain(
+        "Proof of origin",
+        animal.origin.as_ref().map_or_else(Shown::missing, |origin| {
+            Shown::plain(format!("{origin}; the paper that shows it goes with the animal"))
+        }),
+    ));
     for paper in &animal.papers {
         chapter.facts.push(Fact::plain("Handed over", paper.clone()));
     }
