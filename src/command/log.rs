@@ -96,13 +96,15 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
         return Ok(Outcome::Stopped);
     }
     let species = model.species.get(&animal.species.name);
-    for doubt in read.iter().flat_map(|entry| doubts(animal, species, entry, today)) {
+    let found: Vec<String> =
+        read.iter().flat_map(|entry| doubts(animal, species, entry, today)).collect();
+    for doubt in &found {
         writeln!(outside.err, "doubtful: {doubt}")?;
-        let settled = arguments.yes || asked(outside)?;
-        if !settled {
-            writeln!(outside.err, "nothing was written")?;
-            return Ok(Outcome::Stopped);
-        }
+    }
+    // All of it is told before one question is asked.
+    if !found.is_empty() && !arguments.yes && !asked(outside)? {
+        writeln!(outside.err, "nothing was written")?;
+        return Ok(Outcome::Stopped);
     }
     let place = opened.folder.join("animals").join(format!("{}.csv", arguments.animal));
     append_line(&place, &heading(), &written)?;

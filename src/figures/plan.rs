@@ -57,7 +57,7 @@ pub struct Plan {
 const SKIPS_FROM_DAYS: f64 = 7.0;
 
 /// How many of its last sheds tell when the next one may come.
-const LAST_SHEDS: usize = 6;
+const LAST_SHEDS: usize = 4;
 
 /// The longest span that is planned, days.
 pub const LONGEST_DAYS: i32 = 60;

@@ -14,8 +14,8 @@ use super::{law, print, upkeep};
 
 /// How many meals a handover tells of.
 pub(super) const MEALS: usize = 10;
-/// How many lengths and weights it has room for.
-pub(super) const MEASUREMENTS: usize = 8;
+/// How many lengths and weights it has room for; the drawing beside them holds all.
+pub(super) const MEASUREMENTS: usize = 6;
 /// How many sheds.
 pub(super) const SHEDS: usize = 3;
 /// Every line there is.
@@ -220,8 +220,8 @@ pub(super) fn papers(animal: &Animal, species: &Species) -> Chapter {
     chapter.facts.push(Fact::plain("Chip or marks", known(&animal.chip)));
     chapter.facts.push(Fact::plain(
         "Proof of origin",
-        animal.origin.as_ref().map_or_else(Shown::missing, |origin| {
-            Shown::plain(format!("{origin}; the paper that shows it goes with the animal"))
+        animal.origin.as_ref().map_or_else(Shown::missing, |_| {
+            Shown::plain("the paper that shows where it came from, as told under Origin")
         }),
     ));
     for paper in &animal.papers {

@@ -46,11 +46,16 @@ pub(super) fn first_weeks(
             "Fresh water, readings, doors and locks, a look without opening more than you must. Hands washed after it.",
         ),
         Fact::plain("Next meal due where it was", next_meal(own)),
+        Fact::plain(
+            "A meal it refuses",
+            "is taken away and offered again at the next turn, not sooner",
+        ),
     ];
     let meals = meal_days(own, as_of);
     let rest = rest_days(species);
     let rows = (1..=DAYS).map(|day| {
-        let resting = meals.iter().any(|meal| (1..=rest).contains(&(day - meal)));
+        let resting = !meals.contains(&day)
+            && meals.iter().any(|meal| (1..=rest).contains(&(day - meal)));
         let mut parts = Vec::new();
         match day {
             1 => parts.push(format!("Put {} in, close up, leave it alone. No food, no handling", animal.name)),
@@ -62,7 +67,7 @@ pub(super) fn first_weeks(
             if *first == day {
                 parts.push(format!("Offer the first meal: {}. Take back what it leaves", both(&meal(own, units))));
             } else if meals.contains(&day) {
-                parts.push("Offer a meal; one that was refused is offered now, not sooner".to_owned());
+                parts.push("Offer the next meal".to_owned());
             }
         }
         if resting {

@@ -10,6 +10,7 @@ use crate::model::log::MealOutcome;
 
 use super::chart::{Mark, month_marks};
 use super::frame::long_date;
+use super::record::counted;
 
 /// The sides of the strip and the room for its scale, in its own units.
 const WIDTH: f64 = 640.0;
@@ -60,8 +61,8 @@ pub(super) fn meal_strip(animal: &Animal, as_of: Date) -> Option<MealStrip> {
     });
     Some(MealStrip {
         says: format!(
-            "{} meals offered from {} to {}: {} taken, {} in part, {} refused.",
-            meals.len(),
+            "{} offered from {} to {}: {} taken, {} in part, {} refused.",
+            counted(meals.len(), "meal"),
             long_date(first),
             long_date(as_of),
             taken.len(),

@@ -98,6 +98,11 @@ pub fn record(
     }
 }
 
+/// How many of something, in words that fit one and many.
+pub(super) fn counted(many: usize, what: &str) -> String {
+    if many == 1 { format!("1 {what}") } else { format!("{many} {what}s") }
+}
+
 /// Growth and weight, drawn.
 pub(super) fn charts(
     animal: &Animal,
@@ -182,8 +187,8 @@ fn growth(
         id: "growth",
         title: format!("Growth: {measure}"),
         says: format!(
-            "{measured} lengths, from {from} {unit} on {first} to {to} {unit} on {last}.{expected}",
-            measured = measured.len(),
+            "{measured}, from {from} {unit} on {first} to {to} {unit} on {last}.{expected}",
+            measured = counted(measured.len(), "length"),
             from = number(measured.first()?.1.cm() * factor, 1),
             to = number(latest.cm() * factor, 1),
             first = long_date(first),
@@ -213,8 +218,8 @@ fn weight(animal: &Animal, as_of: Date, units: System) -> Option<Chart> {
         id: "weight",
         title: "Weight".to_owned(),
         says: format!(
-            "{} weights, from {} {unit} on {} to {} {unit} on {}.",
-            measured.len(),
+            "{}, from {} {unit} on {} to {} {unit} on {}.",
+            counted(measured.len(), "weight"),
             number(from.grams() * factor, 1),
             long_date(first),
             number(to.grams() * factor, 1),

@@ -18,6 +18,7 @@ use super::blocks::{Shown, Table};
 use super::due::{self, What};
 use super::frame::{Frame, long_date, short_date};
 use super::print;
+use super::record::counted;
 use super::sitter::in_quarantine;
 use super::sitter_days::{is_frozen, meal};
 
@@ -224,13 +225,13 @@ fn store(figures: &Figures, week: &BTreeMap<String, Food>, units: System) -> Opt
         if food.meals == 0 {
             return [Shown::plain("–"), Shown::plain("–")];
         }
-        let pieces = if food.pieces > 0.0 {
-            format!(", {} pieces", number(food.pieces, 0))
+        let pieces = food.pieces.round();
+        let pieces = if pieces > 0.0 {
+            format!(", {}", counted(pieces as usize, "piece"))
         } else {
             String::new()
         };
-        let meals =
-            if food.meals == 1 { "1 meal".to_owned() } else { format!("{} meals", food.meals) };
+        let meals = counted(food.meals as usize, "meal");
         let mass = if food.mass_g > 0.0 {
             print::mass(food.mass_g, units)
         } else {

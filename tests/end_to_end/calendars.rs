@@ -149,12 +149,12 @@ fn a_calendar_read_in_again_moves_its_entries_and_doubles_none() {
 
 #[test]
 fn days_stay_days_when_clocks_are_changed() {
-    // Clocks go back on 25 October 2026 in Europe and on 1 November in North America; forward on 28 March 2027 and 14 March.
-    for (from, until, days) in [("2026-10-20", "2026-11-04", 16), ("2027-03-10", "2027-03-31", 22)]
+    // Clocks go back on 31 October 2027 in Europe and on 7 November in North America; forward on 28 March and 14 March 2027.
+    for (from, until, days) in [("2027-10-26", "2027-11-10", 16), ("2027-03-10", "2027-03-31", 22)]
     {
         for zone in ["Europe/London", "America/New_York", "Pacific/Auckland", "UTC"] {
             let site = Site::example("calendar-clocks");
-            let words = ["--from", from, "--until", until, "--as-of", from];
+            let words = ["--from", from, "--until", until, "--as-of", TODAY];
             let mut command = site.command("sitter");
             succeeds(&command.args(words).env("TZ", zone).output().expect("the program runs"));
             let text = site.text(&format!("out/private/sitter/{from}_{until}.ics"));
