@@ -39,7 +39,8 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
         return Err(Failure::Said(format!("there is no animal `{}`; {near}", arguments.animal)));
     }
     // What proof has told already, because the animal seeks a home, is not told twice.
-    let mut before = compile::before_handover(&opened.sources, checked, &arguments.animal);
+    let animal = arguments.animal.as_str();
+    let mut before = compile::before_handover(&opened.sources, checked, animal);
     before.retain(|finding| !checked.findings.contains(finding));
     if !before.is_empty() {
         opened.tell(&before, outside)?;
@@ -47,13 +48,13 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
     if finding::stops(&before) {
         return Ok(Outcome::Stopped);
     }
-    let file = match compile::handover(
-        &opened.sources,
-        checked,
-        &arguments.animal,
-        arguments.addressed_to.as_deref(),
-    ) {
-        Ok(file) => file,
+    let set =
+        compile::handover(&opened.sources, checked, animal, arguments.addressed_to.as_deref())
+            .and_then(|file| {
+                Ok((file, compile::private_photos(&opened.sources, checked, &[animal.to_owned()])?))
+            });
+    let (file, photos) = match set {
+        Ok(set) => set,
         Err(broken) => {
             opened.tell(&broken, outside)?;
             return Ok(Outcome::Stopped);
@@ -66,6 +67,7 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
         .collect();
     let place = out.join(&file.path);
     files.push(file);
+    files.extend(photos);
     write_some(&out, &files)?;
     writeln!(outside.out, "{}", place.display())?;
     Ok(Outcome::Done)

@@ -60,6 +60,7 @@ pub static RULES: &[&Rule] = &[
     &names::jurisdiction_unknown::RULE,
     &names::owner_missing::RULE,
     &names::photo_missing::RULE,
+    &names::photo_without_description::RULE,
     &names::probe_unknown::RULE,
     &names::room_unknown::RULE,
     &names::source_unknown::RULE,

@@ -27,7 +27,12 @@ pub(super) const FIELDS: &[Field] = &[
     may("turn", "Its turn in the daily round, counted from 1", Form::Whole),
     may("tools", "The sets of tools used for it", Form::Texts(&["red set"])),
     may("temperament", "How it behaves; private", Form::Text(&["Calm in the evening."])),
-    may("photo", "A file in photos/", Form::Text(&["pip.jpg"])),
+    may("photo", "A file in photos/: JPEG, PNG or WebP", Form::Text(&["pip.jpg"])),
+    may(
+        "photo_shows",
+        "What the photo shows, for those who do not see it; public where the animal is",
+        Form::Text(&["Pip on the warm stone, seen from above"]),
+    ),
     may(
         "under_treatment",
         "Whether it is under treatment now; without it, the log of the last 30 days decides",

@@ -9,6 +9,7 @@ use crate::model::word::{Basis, Sex, Status, Word};
 
 use super::blocks::{Caution, Fact, Link, Shown};
 use super::frame::{Frame, long_date};
+use super::picture::{self, Picture};
 use super::public::PublicAnimal;
 use super::{cautions, print};
 
@@ -27,6 +28,8 @@ pub struct AnimalSheet {
     pub care: Link,
     /// Whether it is looking for a home.
     pub seeking: bool,
+    /// Its picture.
+    pub picture: Picture,
     /// Its story.
     pub story: Option<String>,
     /// What is known of it.
@@ -95,6 +98,7 @@ pub fn animal(
     let stands = if seeking { "is looking for a home" } else { "lives with us" };
     let teaser = public.story.as_deref().map(super::index::first_sentences).unwrap_or_default();
     let description = format!("{}, {}, {stands}. {teaser}", public.name, species.name);
+    let picture = picture::of_public(key, &public, species);
     Some(AnimalSheet {
         frame: Frame::new(
             model,
@@ -111,6 +115,7 @@ pub fn animal(
             text: format!("{} care sheet", species.name),
             href: super::care_path(&public.species),
         },
+        picture,
         seeking,
         story: public.story,
         facts,

@@ -12,9 +12,11 @@ use crate::model::{Animal, Model, Species};
 use crate::quantity::{Rounding, print_one};
 
 use super::blocks::{Caution, Chapter, Fact, Link, Shown};
+use super::chart::Chart;
 use super::frame::Frame;
+use super::picture::{self, Picture};
 use super::record::OpenFinding;
-use super::{cautions, handover_needs as needs, handover_record as record, upkeep};
+use super::{cautions, handover_needs as needs, handover_record as record, handover_weeks, upkeep};
 
 /// A handover sheet.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -29,6 +31,8 @@ pub struct HandoverSheet {
     pub scientific: String,
     /// What kind of animal it is.
     pub kind: String,
+    /// Its picture.
+    pub picture: Picture,
     /// The care sheet that goes with it.
     pub care: Link,
     /// Whom it is addressed to.
@@ -41,8 +45,12 @@ pub struct HandoverSheet {
     pub cautions: Vec<Caution>,
     /// The chapters.
     pub chapters: Vec<Chapter>,
+    /// Growth and weight, drawn.
+    pub charts: Vec<Chart>,
     /// What the new keeper signs for.
     pub acknowledgement: Vec<String>,
+    /// The promise to take it back, where the site gives one.
+    pub promise: Option<String>,
 }
 
 /// Builds the handover sheet of an animal.
@@ -68,7 +76,7 @@ pub fn handover(
         upkeep::upkeep(animal, own, general, model),
         needs::now(animal, species, own, model),
         needs::grown(species, own, general, model),
-        needs::first_weeks(animal, species, own, model),
+        handover_weeks::first_weeks(animal, species, own, model, as_of),
         needs::signs(species),
         record::papers(animal, species, model),
     ];
@@ -79,6 +87,7 @@ pub fn handover(
         species: species.name.clone(),
         scientific: species.scientific.clone(),
         kind: species.kind.spelling().to_owned(),
+        picture: picture::of_animal(model, key, animal, species),
         care: Link {
             text: format!("{} care sheet", species.name),
             href: format!("../public/{}", super::care_path(&animal.species.name)),
@@ -88,6 +97,8 @@ pub fn handover(
         before: Vec::new(),
         cautions: cautions::of_species(model, species),
         chapters,
+        charts: super::record::charts(animal, species, own, as_of, model.site.units),
+        promise: model.site.take_back.clone(),
         acknowledgement: acknowledgement(animal, model),
     }
 }

@@ -6,6 +6,7 @@ pub(super) mod form_unknown;
 pub(super) mod jurisdiction_unknown;
 pub(super) mod owner_missing;
 pub(super) mod photo_missing;
+pub(super) mod photo_without_description;
 pub(super) mod probe_unknown;
 pub(super) mod room_unknown;
 pub(super) mod source_unknown;
