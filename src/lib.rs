@@ -28,6 +28,8 @@ pub mod figures;
 
 pub mod proof;
 
+pub mod changes;
+
 pub mod sheets;
 
 pub mod render;

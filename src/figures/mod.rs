@@ -21,6 +21,7 @@ pub mod instruments;
 pub mod lamp;
 pub mod lifetime;
 pub mod light;
+pub mod logger;
 pub mod moisture;
 pub mod plan;
 mod power_cut;

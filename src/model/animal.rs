@@ -57,6 +57,8 @@ pub struct Animal {
     pub notes: Notes,
     /// Papers that go with it.
     pub papers: Vec<String>,
+    /// Its data loggers.
+    pub loggers: Vec<super::recording::Logger>,
     /// Its log, by date.
     pub log: Vec<Entry>,
 }

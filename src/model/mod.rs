@@ -7,6 +7,8 @@ pub mod animal;
 pub mod cited;
 pub mod housing;
 pub mod log;
+pub mod map;
+pub mod recording;
 pub mod site;
 pub mod source;
 pub mod species;
@@ -38,6 +40,8 @@ pub struct Model {
     pub species: BTreeMap<String, Species>,
     /// Animals.
     pub animals: BTreeMap<String, Animal>,
+    /// Maps of tables that were made elsewhere.
+    pub maps: BTreeMap<String, map::Map>,
     /// Further pages.
     pub pages: BTreeMap<String, Page>,
 }

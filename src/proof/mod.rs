@@ -13,6 +13,7 @@ mod housed;
 mod humidity;
 mod light;
 mod log;
+mod logger;
 mod names;
 pub mod new_line;
 mod places;
@@ -57,6 +58,9 @@ pub static RULES: &[&Rule] = &[
     &names::source_unknown::RULE,
     &names::species_unknown::RULE,
     &names::standard_unknown::RULE,
+    &logger::logger_unknown::RULE,
+    &logger::recorded_too_damp::RULE,
+    &logger::recorded_too_hot::RULE,
     &log::log_in_future::RULE,
     &log::log_out_of_order::RULE,
     &body::born_after_log::RULE,

@@ -58,7 +58,7 @@ pub(super) type Series = Vec<(Date, f64)>;
 
 /// What goes into a chart.
 pub(super) struct Plot {
-    pub(super) id: &'static str,
+    pub(super) id: String,
     pub(super) title: String,
     pub(super) says: String,
     pub(super) key: String,
@@ -106,7 +106,7 @@ pub(super) fn chart(plot: Plot) -> Option<Chart> {
         across: across.collect(),
         upward: upward.collect(),
         frame: [LEFT, WIDTH - RIGHT, ABOVE, HEIGHT - BELOW].map(|side| number(side, 1)),
-        id: plot.id.to_owned(),
+        id: plot.id,
         title: plot.title,
         says: plot.says,
         key: plot.key,

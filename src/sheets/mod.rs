@@ -21,6 +21,7 @@ mod handover_needs;
 mod handover_record;
 pub mod index;
 mod law;
+mod loggers;
 pub mod not_found;
 pub mod order;
 pub mod page;
@@ -28,6 +29,7 @@ mod phrases;
 pub mod print;
 pub mod public;
 pub mod record;
+pub mod review;
 pub mod round;
 pub mod sitter;
 pub mod sitter_days;
@@ -58,6 +60,8 @@ pub enum Sheet {
     Binder(Box<binder::BinderSheet>),
     /// The species side by side.
     Compare(Box<compare::CompareSheet>),
+    /// What is due for review.
+    Review(Box<review::ReviewSheet>),
     /// What fits in a space.
     Fits(Box<fits::FitsSheet>),
     /// What a host shows where there is no page.
@@ -97,6 +101,8 @@ pub enum Wanted {
     Binder,
     /// The species side by side, in an order.
     Compare(compare::Order),
+    /// What is due for review.
+    Review,
     /// What fits in a space.
     Fits,
     /// What a host shows where there is no page.
@@ -121,6 +127,7 @@ pub enum Wanted {
     Round(jiff::civil::Date),
 }
 
+const REVIEW: &str = "review/index.html";
 const SOURCES: &str = "sources/index.html";
 const BINDER: &str = "binder.html";
 const NOT_FOUND: &str = "404.html";
@@ -179,6 +186,7 @@ impl Wanted {
             Wanted::Animal(key) => animal_path(key),
             Wanted::Binder => BINDER.to_owned(),
             Wanted::Compare(order) => order.path().to_owned(),
+            Wanted::Review => REVIEW.to_owned(),
             Wanted::Fits => compare::FITS.to_owned(),
             Wanted::NotFound => NOT_FOUND.to_owned(),
             Wanted::Sitemap => SITEMAP.to_owned(),
@@ -214,6 +222,7 @@ impl Wanted {
             Wanted::Animal(_) => "animal.html",
             Wanted::Binder => "binder.html",
             Wanted::Compare(_) => "compare.html",
+            Wanted::Review => "review.html",
             Wanted::Fits => "fits.html",
             Wanted::NotFound => "404.html",
             Wanted::Sitemap => "sitemap.xml",
@@ -233,7 +242,7 @@ impl Wanted {
 pub fn plan(model: &Model) -> Vec<Wanted> {
     let mut wanted = vec![Wanted::Index, Wanted::Sources, Wanted::NotFound];
     if !model.species.is_empty() {
-        wanted.extend([Wanted::Binder, Wanted::Fits]);
+        wanted.extend([Wanted::Binder, Wanted::Fits, Wanted::Review]);
         wanted.extend(compare::Order::ALL.map(Wanted::Compare));
     }
     // Both are lists of full addresses; a site that does not know its own has neither.
@@ -267,6 +276,7 @@ pub fn build(model: &Model, figures: &Figures, wanted: &Wanted) -> Option<Sheet>
         Wanted::Compare(order) => {
             Sheet::Compare(Box::new(compare::compare(model, figures, *order)))
         }
+        Wanted::Review => Sheet::Review(Box::new(review::review(model, figures))),
         Wanted::Fits => Sheet::Fits(Box::new(fits::fits(model, figures))),
         Wanted::NotFound => Sheet::NotFound(Box::new(not_found::not_found(model, figures))),
         Wanted::Sitemap => Sheet::Sitemap(Box::new(web::sitemap(model)?)),

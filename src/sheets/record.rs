@@ -15,7 +15,7 @@ use super::blocks::{Chapter, Fact, Shown, Table};
 use super::chart::{Chart, Plot, Series, chart, days_through};
 use super::frame::{Frame, long_date};
 use super::handover_record::{self as known, ALL};
-use super::{handover_needs as needs, print, upkeep};
+use super::{handover_needs as needs, loggers, print, upkeep};
 
 /// A record.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -78,17 +78,24 @@ pub fn record(
         charts: growth(animal, species, own, as_of, units)
             .into_iter()
             .chain(weight(animal, as_of, units))
+            .chain(loggers::charts(own, units))
             .collect(),
-        rest: vec![
-            condition(own),
-            known::feeding_record(animal, model, as_of, ALL),
-            known::sheds(animal, as_of, ALL),
-            readings(animal, as_of, units),
+        rest: [
+            Some(condition(own)),
+            Some(known::feeding_record(animal, model, as_of, ALL)),
+            Some(known::sheds(animal, as_of, ALL)),
+            Some(readings(animal, as_of, units)),
+            loggers::chapter(own, units),
+        ]
+        .into_iter()
+        .flatten()
+        .chain([
             known::health(animal, as_of),
             needs::set_up(animal, own, model),
             upkeep::upkeep(animal, own, general, model),
             known::papers(animal, species),
-        ],
+        ])
+        .collect(),
         findings: Vec::new(),
     }
 }
@@ -162,7 +169,7 @@ fn growth(
         },
     );
     chart(Plot {
-        id: "growth",
+        id: "growth".to_owned(),
         title: format!("Growth: {measure}"),
         says: format!(
             "{measured} lengths, from {from} {unit} on {first} to {to} {unit} on {last}.{expected}",
@@ -193,7 +200,7 @@ fn weight(animal: &Animal, as_of: Date, units: System) -> Option<Chart> {
         .iter()
         .map(|(date, mass)| vec![Shown::plain(long_date(*date)), print::mass(mass.grams(), units)]);
     chart(Plot {
-        id: "weight",
+        id: "weight".to_owned(),
         title: "Weight".to_owned(),
         says: format!(
             "{} weights, from {} {unit} on {} to {} {unit} on {}.",

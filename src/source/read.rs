@@ -107,29 +107,34 @@ impl Folder {
 }
 
 #[derive(Default)]
-struct Reading {
-    sources: Sources,
-    findings: Vec<Finding>,
+pub(super) struct Reading {
+    pub(super) sources: Sources,
+    pub(super) findings: Vec<Finding>,
+}
+
+/// What is read of a folder. A library lends its species and what they refer to, nothing else.
+pub(super) fn parts(layer: Layer) -> &'static [&'static str] {
+    match layer {
+        Layer::Own => &[
+            "wardsheet.toml",
+            "private.toml",
+            "sources.toml",
+            "species",
+            "animals",
+            "readings",
+            "maps",
+            "pages",
+            "photos",
+            "templates",
+            "theme",
+        ],
+        _ => &["sources.toml", "species"],
+    }
 }
 
 impl Reading {
-    fn folder(&mut self, folder: &Path, shown: &str, layer: Layer) {
-        // A library lends its species and what they refer to, nothing else.
-        let parts: &[&str] = match layer {
-            Layer::Own => &[
-                "wardsheet.toml",
-                "private.toml",
-                "sources.toml",
-                "species",
-                "animals",
-                "pages",
-                "photos",
-                "templates",
-                "theme",
-            ],
-            _ => &["sources.toml", "species"],
-        };
-        for part in parts {
+    pub(super) fn folder(&mut self, folder: &Path, shown: &str, layer: Layer) {
+        for part in parts(layer) {
             let start = folder.join(part);
             if !start.exists() {
                 continue;
@@ -154,7 +159,7 @@ impl Reading {
         }
     }
 
-    fn rename(&mut self, id: usize, shown: &str) {
+    pub(super) fn rename(&mut self, id: usize, shown: &str) {
         if !shown.is_empty() {
             let path = format!("{shown}{}", self.sources.files[id].path);
             self.sources.files[id].path = path;
@@ -162,8 +167,18 @@ impl Reading {
     }
 
     fn file(&mut self, path: &Path, inside: &str, layer: Layer) -> Option<usize> {
+        role_of(inside)?;
+        self.text(inside, layer, read_text(path))
+    }
+
+    /// Takes in a text with what was wrong with it; none where a site has no file of that path.
+    pub(super) fn text(
+        &mut self,
+        inside: &str,
+        layer: Layer,
+        (text, fault): (String, Option<Fault>),
+    ) -> Option<usize> {
         let (role, name) = role_of(inside)?;
-        let (text, fault) = read_text(path);
         let id = self.sources.add(inside, role, name, layer, text);
         if let Some((code, message)) = fault {
             self.findings.push(Finding::new(code, Place::start_of(id), message));
@@ -195,7 +210,7 @@ impl Reading {
         self.findings.push(finding);
     }
 
-    fn report_names_taken_twice(&mut self) {
+    pub(super) fn report_names_taken_twice(&mut self) {
         let mut seen = std::collections::BTreeMap::new();
         let mut twice = Vec::new();
         for file in &self.sources.files {
@@ -225,21 +240,38 @@ fn inside(folder: &Path, path: &Path) -> String {
     path.strip_prefix(folder).unwrap_or(path).to_string_lossy().replace('\\', "/")
 }
 
-type Fault = (&'static crate::finding::Code, String);
+pub(super) type Fault = (&'static crate::finding::Code, String);
+
+/// Reads a file by itself, such as a spreadsheet that is brought in: its text without a byte order mark.
+///
+/// # Errors
+/// One sentence: why it cannot be read, or that it is not UTF-8 text.
+pub fn text_of(path: &Path) -> Result<String, String> {
+    match read_text(path) {
+        (text, None) => Ok(text),
+        (_, Some((_, why))) => Err(why),
+    }
+}
 
 fn read_text(path: &Path) -> (String, Option<Fault>) {
     if std::fs::metadata(path).is_ok_and(|about| about.len() > LARGEST_BYTES) {
-        return (
-            String::new(),
-            Some((&codes::FILE_TOO_LARGE, "this file is over 64 MB".to_owned())),
-        );
+        return too_large();
     }
-    let bytes = match std::fs::read(path) {
-        Ok(bytes) => bytes,
-        Err(error) => {
-            return (String::new(), Some((&codes::FILE_UNREADABLE, unreadable(Some(&error)))));
-        }
-    };
+    match std::fs::read(path) {
+        Ok(bytes) => decoded(bytes),
+        Err(error) => (String::new(), Some((&codes::FILE_UNREADABLE, unreadable(Some(&error))))),
+    }
+}
+
+fn too_large() -> (String, Option<Fault>) {
+    (String::new(), Some((&codes::FILE_TOO_LARGE, "this file is over 64 MB".to_owned())))
+}
+
+/// Bytes as text, and what is wrong with them.
+pub(super) fn decoded(bytes: Vec<u8>) -> (String, Option<Fault>) {
+    if bytes.len() as u64 > LARGEST_BYTES {
+        return too_large();
+    }
     match String::from_utf8(bytes) {
         // A byte order mark says nothing in UTF-8 and would shift the first column.
         Ok(text) => (text.strip_prefix('\u{feff}').map(str::to_owned).unwrap_or(text), None),
