@@ -30,6 +30,8 @@ pub mod figures;
 
 pub mod proof;
 
+pub mod changes;
+
 pub mod sheets;
 
 pub mod render;

@@ -165,6 +165,8 @@ fn breaking_an_invariant_is_caught() {
         ("command/mod.rs", "if path.exists() {}", "asks the disk"),
         ("command/mod.rs", "let today = jiff::ZonedDateTime::now();", "reads the clock"),
         ("write/mod.rs", "let start = std::time::Instant::now();", "reads the clock"),
+        ("source/read.rs", "use std::process::{Command, Stdio};", "starts another program"),
+        ("command/changes.rs", "std::process::Command::new(\"git\");", "starts another program"),
         ("source/mod.rs", "let home = std::env::var(\"HOME\");", "reads the environment"),
         ("figures/formula/humidity.rs", "use super::super::working::Working;", "two modules up"),
         ("render/mod.rs", "let file = File::create(path);", "touches the disk"),

@@ -6,7 +6,7 @@ use serde_json::Value;
 use crate::figures::document::document;
 use crate::figures::working::Working;
 use crate::figures::{AnimalFigures, SpeciesFigures};
-use crate::finding::{self, Finding, Severity, Subject, did_you_mean};
+use crate::finding::{self, Finding, did_you_mean};
 
 use super::open::open;
 use super::{Ended, Failure, Outcome, Outside, Whereabouts};
@@ -15,6 +15,9 @@ use super::{Ended, Failure, Outcome, Outside, Whereabouts};
 pub(super) struct Arguments {
     /// Species and animals by the names of their files; without one, all of them
     names: Vec<String>,
+    /// When each figure that the named species state was last written, told from git
+    #[arg(long)]
+    history: bool,
     /// How the figures are printed
     #[arg(long, value_enum, default_value_t = Form::Table)]
     format: Form,
@@ -41,11 +44,19 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
             return Err(Failure::Said(format!("there is no species or animal `{name}`; {near}")));
         }
     }
+    if arguments.history {
+        return super::history::run(
+            &opened,
+            &arguments.names,
+            arguments.format == Form::Json,
+            outside,
+        );
+    }
     // An unsafe set-up has figures like any other, and they are what its keeper needs; what cannot be read has none.
     let findings = &opened.checked.findings;
     if finding::stops(findings) {
         opened.tell(findings, outside)?;
-        if findings.iter().any(is_meaningless) {
+        if findings.iter().any(Finding::is_meaningless) {
             return Ok(Outcome::Stopped);
         }
     }
@@ -86,13 +97,6 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
     }
     write!(outside.out, "{text}")?;
     Ok(Outcome::Done)
-}
-
-/// Whether a finding leaves the figures without a meaning: a file, a field or a name that cannot be read.
-fn is_meaningless(finding: &Finding) -> bool {
-    let of_reading =
-        matches!(finding.code.subject, Subject::Files | Subject::Writing | Subject::Names);
-    of_reading && finding.severity == Severity::Error
 }
 
 fn worked(name: &str, working: &Working) -> String {

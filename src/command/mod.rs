@@ -1,10 +1,13 @@
 //! The command line: one file per command, each the rooms in order.
 
+mod changes;
 mod compile;
 mod explain;
 mod figures;
 mod format;
 mod handover;
+mod history;
+mod import;
 mod log;
 mod open;
 mod proof;
@@ -24,7 +27,7 @@ use jiff::civil::Date;
 pub enum Outcome {
     /// Done.
     Done = 0,
-    /// Findings stopped it.
+    /// Findings stopped it, or what was compared differs.
     Stopped = 1,
     /// The command line or the machine was at fault.
     Failed = 2,
@@ -71,10 +74,14 @@ enum Verb {
     Handover(handover::Arguments),
     /// Append one checked line to an animal's log
     Log(log::Arguments),
+    /// Bring the rows of a spreadsheet into an animal's log
+    Import(import::Arguments),
     /// Write the sheet for somebody who looks after the animals
     Sitter(sitter::Arguments),
     /// Write the week's work for the whole collection
     Round(round::Arguments),
+    /// Which care figures differ between two folders or two git revisions
+    Changes(changes::Arguments),
     /// What a finding means and how to put it right
     Explain(explain::Arguments),
     /// A JSON Schema of one kind of file, for editors
@@ -106,8 +113,10 @@ impl Command {
             Verb::Figures(arguments) => figures::run(&arguments, outside),
             Verb::Handover(arguments) => handover::run(&arguments, outside),
             Verb::Log(arguments) => log::run(&arguments, outside),
+            Verb::Import(arguments) => import::run(&arguments, outside),
             Verb::Sitter(arguments) => sitter::run(&arguments, outside),
             Verb::Round(arguments) => round::run(&arguments, outside),
+            Verb::Changes(arguments) => changes::run(&arguments, outside),
             Verb::Explain(arguments) => explain::run(&arguments, outside),
             Verb::Schema(arguments) => schema::run(&arguments, outside),
         };

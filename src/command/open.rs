@@ -21,14 +21,19 @@ pub(super) struct Opened {
 
 pub(super) fn open(at: &Whereabouts, outside: &Outside<'_>) -> Result<Opened, Failure> {
     let folder = Folder::find(at.site.as_deref(), &outside.here)?;
+    let (sources, read) = read_folder(&folder)?;
+    let checked = check(&sources, read, at.as_of.unwrap_or(outside.today));
+    Ok(Opened { folder: folder.path().to_owned(), sources, checked })
+}
+
+/// Reads a site's folder with the libraries that it names.
+pub(super) fn read_folder(folder: &Folder) -> Result<(Sources, Vec<Finding>), Failure> {
     let (first, _) = folder.read_site_file();
     let libraries = first
         .named(Role::Site, "wardsheet")
         .map(|file| parse::libraries(&file.text))
         .unwrap_or_default();
-    let (sources, read) = folder.read(&libraries)?;
-    let checked = check(&sources, read, at.as_of.unwrap_or(outside.today));
-    Ok(Opened { folder: folder.path().to_owned(), sources, checked })
+    Ok(folder.read(&libraries)?)
 }
 
 impl Opened {

@@ -15,6 +15,7 @@ use super::humidity::{self, HumidityFigures};
 use super::lamp::{self, LampDistance};
 use super::lifetime::{self, Outgrown};
 use super::light;
+use super::logger::{self, LoggerFigures};
 use super::moisture::{MoistureFigures, condenses_below_c, moisture};
 use super::quarantine;
 use super::space::Space;
@@ -38,6 +39,8 @@ pub struct AnimalFigures {
     pub grown_at_most: Option<Space>,
     /// When its enclosure is outgrown.
     pub outgrown: Option<Outgrown>,
+    /// What its data loggers have recorded, probe by probe.
+    pub loggers: Vec<LoggerFigures>,
     /// What its probes read.
     pub zones: Vec<ZoneReading>,
     /// Warmest minus coolest probe by day, K.
@@ -145,7 +148,9 @@ pub fn animal(model: &Model, animal: &Animal, species: &Species, as_of: Date) ->
     if quarantine_until.is_none() {
         absent(&mut why, "quarantine.until", "it is not in quarantine");
     }
+    let loggers = recorded(animal, species, &humidity, upkeep.lights_h);
     AnimalFigures {
+        loggers,
         body,
         growth,
         now: space.now,
@@ -287,6 +292,31 @@ fn own_humidity(species: &Species, zones: &[ZoneReading], why: &mut Why) -> Humi
     let coolest_night = nights.iter().map(|(_, night_c)| *night_c).reduce(f64::min);
     let night = humidity::ceiling_at(ceiling, coolest_night, &nights, &mut Why::new());
     HumidityFigures { range_percent, night_readings: night.readings, ..figures }
+}
+
+/// Sums up what its data loggers have recorded.
+///
+/// The ceiling of a probe is the one that its door card shows; a cool probe that the enclosure does not list has the species'.
+fn recorded(
+    animal: &Animal,
+    species: &Species,
+    humidity: &HumidityFigures,
+    lights_h: Option<(f64, f64)>,
+) -> Vec<LoggerFigures> {
+    let recordings = animal.loggers.iter().flat_map(|logger| &logger.recordings);
+    let summed = recordings.filter_map(|recording| {
+        let probe = &recording.probe;
+        let here = humidity.readings.iter().filter(|reading| reading.zone == *probe);
+        let here = here.map(|reading| reading.at_most_percent).reduce(f64::min);
+        let cool = humidity.ceiling_percent.filter(|_| probe.to_lowercase().starts_with("cool"));
+        let asked = logger::Asked {
+            ceiling_percent: here.or(cool),
+            lights_h,
+            ..logger::Asked::of(species, probe)
+        };
+        logger::logger(recording, &asked)
+    });
+    summed.collect()
 }
 
 impl AnimalFigures {

@@ -8,6 +8,7 @@ use super::enclosure::Minimum;
 use super::growth::GrowthFigures;
 use super::heat::HeatFigures;
 use super::humidity::{HumidityFigures, Reading};
+use super::logger::{LoggerFigures, Shares, Spell};
 use super::space::Space;
 use super::species::SpeciesFigures;
 use super::store::StoreFigures;
@@ -187,6 +188,7 @@ fn animal(of: &AnimalFigures) -> Value {
         "enclosure": enclosure(of),
         "gradient": { "span_c": maybe(of.span_c), "zones": zones(of) },
         "humidity": own_humidity(of),
+        "loggers": of.loggers.iter().map(logger).collect::<Vec<_>>(),
         "heat": heat(of.heat.as_ref()),
         "moisture": {
             "water_ml_per_day": maybe(of.moisture.as_ref().map(|moisture| moisture.water_ml_per_day)),
@@ -282,6 +284,39 @@ fn zones(of: &AnimalFigures) -> Vec<Value> {
         })
     };
     of.zones.iter().map(zone).collect()
+}
+
+fn logger(of: &LoggerFigures) -> Value {
+    let share = |of: Option<(Ends, Shares)>| {
+        of.and_then(|(_, shares)| shares.percent()).map_or(Value::Null, |share| list(&share))
+    };
+    let spell = |spell: Option<Spell>| {
+        json!({
+            "from": spell.map(|spell| spell.from.to_string()),
+            "hours": maybe(spell.map(|spell| spell.hours)),
+            "highest": maybe(spell.map(|spell| spell.highest)),
+        })
+    };
+    json!({
+        "probe": of.probe,
+        "from": of.ends.0.to_string(),
+        "until": of.ends.1.to_string(),
+        "readings": of.readings,
+        "step_minutes": number(of.step_min),
+        "day_share_percent": share(of.day),
+        "night_share_percent": share(of.night),
+        "humidity_share_percent": share(of.humidity),
+        "ceiling_percent": maybe(of.ceiling_percent),
+        "above_ceiling": spell(of.above_ceiling),
+        "never_above_c": maybe(of.never_above_c),
+        "above_never": spell(of.above_never),
+        "coldest_night": date(of.coldest_night.map(|(evening, _)| evening)),
+        "coldest_night_c": maybe(of.coldest_night.map(|(_, lowest)| lowest)),
+        "widest_swing_k": maybe(of.widest_swing.map(|(_, swing)| swing)),
+        "usual_swing_k": maybe(of.usual_swing),
+        "gaps": of.gaps.0,
+        "gap_hours": number(of.gaps.1),
+    })
 }
 
 fn own_humidity(of: &AnimalFigures) -> Value {

@@ -22,6 +22,7 @@ pub mod instruments;
 pub mod lamp;
 pub mod lifetime;
 pub mod light;
+pub mod logger;
 pub mod moisture;
 pub mod owed;
 pub mod plan;

@@ -51,6 +51,13 @@ impl Finding {
         }
     }
 
+    /// Whether it leaves the figures without a meaning: a file, a field or a name that cannot be read.
+    pub fn is_meaningless(&self) -> bool {
+        let of_reading =
+            matches!(self.code.subject, Subject::Files | Subject::Writing | Subject::Names);
+        of_reading && self.severity == Severity::Error
+    }
+
     /// Adds what would put it right.
     #[must_use]
     pub fn help(mut self, help: impl Into<String>) -> Finding {

@@ -65,6 +65,8 @@ pub struct Animal {
     pub under_treatment: Option<(bool, Place)>,
     /// Papers that go with it.
     pub papers: Vec<String>,
+    /// Its data loggers.
+    pub loggers: Vec<super::recording::Logger>,
     /// Its log, by date.
     pub log: Vec<Entry>,
 }

@@ -8,6 +8,8 @@ pub mod cited;
 pub mod housing;
 pub mod law;
 pub mod log;
+pub mod map;
+pub mod recording;
 pub mod site;
 pub mod source;
 pub mod species;
@@ -42,6 +44,8 @@ pub struct Model {
     pub species: BTreeMap<String, Species>,
     /// Animals.
     pub animals: BTreeMap<String, Animal>,
+    /// Maps of tables that were made elsewhere.
+    pub maps: BTreeMap<String, map::Map>,
     /// Further pages.
     pub pages: BTreeMap<String, Page>,
     /// The photos that an animal or a species names and that can be read: by file name, the sizes in which each is printed,

@@ -198,6 +198,8 @@ pub struct Humidities {
     pub range: Figure<Humidity>,
     /// Never above this, at the cool side.
     pub ceiling: Figure<Humidity>,
+    /// How long the ceiling may be passed at a stretch.
+    pub ceiling_for: Figure<Span>,
     /// Raised while it sheds.
     pub shed: Figure<Humidity>,
 }

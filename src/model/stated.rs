@@ -235,6 +235,12 @@ impl Species {
             Down,
             &self.humidity.ceiling,
         );
+        list.figure(
+            "humidity.ceiling_for",
+            "Humidity above that at most for",
+            Down,
+            &self.humidity.ceiling_for,
+        );
         list.figure("humidity.shed", "Humidity while shedding", Inward, &self.humidity.shed);
 
         list.figure("light.hours", "Hours of light", Nearest, &self.light.hours);

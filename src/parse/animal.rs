@@ -2,6 +2,7 @@
 
 use crate::finding::{Finding, Place};
 use crate::model::animal::{HistoryEntry, Notes, Practice, Quarantine};
+use crate::model::recording::Logger;
 use crate::model::word::{Basis, Sex, Status};
 use crate::model::{Animal, Named};
 use crate::quantity::Span;
@@ -60,6 +61,7 @@ pub(super) fn animal(file: &SourceFile) -> (Option<Animal>, Vec<Finding>) {
             history: top.tables("history").iter().filter_map(history).collect(),
             notes: top.table("notes").map(|table| notes(&table)).unwrap_or_default(),
             under_treatment: top.flag("under_treatment"),
+            loggers: top.tables("logger").iter().filter_map(logger).collect(),
             papers: top.list("papers").into_iter().map(|named| named.name).collect(),
             log: Vec::new(),
         };
@@ -98,6 +100,15 @@ fn quarantine(table: &Table<'_, '_>) -> Option<Quarantine> {
     }
     table.close();
     started.map(|(started, place)| Quarantine { started, minimum, until, place })
+}
+
+fn logger(table: &Table<'_, '_>) -> Option<Logger> {
+    table.missing("readings", "the table in readings/: readings = \"juniper-2026\"");
+    table.missing("map", "the map in maps/ that says how it is read: map = \"hall-logger\"");
+    let (readings, map) = (table.named("readings"), table.named("map"));
+    let place = table.place();
+    table.close();
+    Some(Logger { place, readings: readings?, map: map?, file: None, recordings: Vec::new() })
 }
 
 fn history(table: &Table<'_, '_>) -> Option<HistoryEntry> {

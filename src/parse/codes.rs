@@ -109,8 +109,27 @@ pub static PHOTO_TOO_LARGE: Code = writing(
     include_str!("pages/photo-too-large.md"),
 );
 
+/// A column that a map names and a table does not have.
+pub static READINGS_COLUMN: Code = Code {
+    severity: Severity::Warning,
+    ..writing(
+        "readings-column",
+        "a map names a column that a table does not have",
+        include_str!("pages/readings-column.md"),
+    )
+};
+/// Rows of a data logger that cannot be read.
+pub static READINGS_ROW: Code = Code {
+    severity: Severity::Warning,
+    ..writing(
+        "readings-row",
+        "rows of a data logger cannot be read",
+        include_str!("pages/readings-row.md"),
+    )
+};
+
 /// Every code of this room.
-pub static ALL: [&Code; 17] = [
+pub static ALL: [&Code; 19] = [
     &TOML_SYNTAX,
     &KEY_UNKNOWN,
     &FIELD_MISSING,
@@ -124,6 +143,8 @@ pub static ALL: [&Code; 17] = [
     &DATE_UNREADABLE,
     &LOG_HEADING,
     &LOG_LINE,
+    &READINGS_COLUMN,
+    &READINGS_ROW,
     &WORDS_HTML,
     &PHOTO_UNREADABLE,
     &PHOTO_KIND_NOT_READ,

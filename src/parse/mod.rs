@@ -8,9 +8,13 @@ mod animal;
 mod bibliography;
 mod figure;
 mod housing;
+pub mod import;
 mod law;
 pub mod log;
+mod map;
+mod moment;
 mod photo;
+mod recording;
 mod site;
 mod species;
 mod standard;
@@ -22,7 +26,9 @@ use crate::finding::{Finding, Place};
 use crate::model::Model;
 use crate::source::{Role, SourceFile, Sources};
 
+pub use map::map_of;
 pub use photo::told as photo_fault;
+pub use recording::recordings;
 pub use site::libraries;
 pub use words::is_safe_address;
 
@@ -64,11 +70,25 @@ pub fn parse(sources: &Sources) -> (Model, Vec<Finding>) {
             model.species.insert(name.to_owned(), read);
         }
     }
+    for (name, file) in sources.nearest(Role::Map) {
+        let Some(file) = present(Some(file), &mut findings) else { continue };
+        let map = gather(&mut findings, map::map_of(file.id, &file.text));
+        model.maps.insert(name.to_owned(), map);
+    }
     for (name, file) in sources.nearest(Role::Animal) {
         let Some(file) = present(Some(file), &mut findings) else { continue };
         if let Some(mut animal) = gather(&mut findings, animal::animal(file)) {
             if let Some(file) = sources.named(Role::Log, name) {
                 animal.log = gather(&mut findings, log::log(file));
+            }
+            for logger in &mut animal.loggers {
+                let Some(file) = sources.named(Role::Readings, &logger.readings.name) else {
+                    continue;
+                };
+                logger.file = Some(file.id);
+                if let Some(map) = model.maps.get(&logger.map.name) {
+                    logger.recordings = gather(&mut findings, recordings(file, map));
+                }
             }
             model.animals.insert(name.to_owned(), animal);
         }

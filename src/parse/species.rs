@@ -23,6 +23,12 @@ const REQUIRED: [(&str, &str); 6] = [
     ("size", "a table [size] with the adult length"),
 ];
 
+/// One reviewer, or several in one line.
+fn reviewers(top: &Table<'_, '_>) -> Option<String> {
+    let names: Vec<String> = top.list("reviewer").into_iter().map(|named| named.name).collect();
+    (!names.is_empty()).then(|| names.join(", "))
+}
+
 pub(super) fn species(file: &SourceFile) -> (Option<Species>, Vec<Finding>) {
     table::read(file.id, &file.text, |top| {
         for (key, what) in REQUIRED {
@@ -62,7 +68,7 @@ pub(super) fn species(file: &SourceFile) -> (Option<Species>, Vec<Finding>) {
             company: top.word("company").map_or(Company::Alone, |(company, _)| company),
             cautions: top.words("cautions"),
             reviewed: top.date("reviewed"),
-            reviewer: top.text("reviewer"),
+            reviewer: reviewers(top),
             summary: top.text("summary"),
             photo: top.named("photo"),
             photo_shows: top.text("photo_shows"),
@@ -167,6 +173,7 @@ fn humidities(table: &Table<'_, '_>) -> Humidities {
     let humidities = Humidities {
         range: table.figure("range"),
         ceiling: table.figure("ceiling"),
+        ceiling_for: table.figure("ceiling_for"),
         shed: table.figure("shed"),
     };
     table.close();

@@ -15,6 +15,7 @@ mod hygiene;
 mod law;
 mod light;
 mod log;
+mod logger;
 mod names;
 pub mod new_line;
 mod places;
@@ -67,6 +68,9 @@ pub static RULES: &[&Rule] = &[
     &names::species_unknown::RULE,
     &names::standard_unknown::RULE,
     &names::strip_unknown::RULE,
+    &logger::logger_unknown::RULE,
+    &logger::recorded_too_damp::RULE,
+    &logger::recorded_too_hot::RULE,
     &log::log_in_future::RULE,
     &log::log_out_of_order::RULE,
     &body::born_after_log::RULE,

@@ -49,6 +49,7 @@ pub(super) const FIELDS: &[Field] = &[
         "Its feeding as practised; without it the species' table is used",
         Form::Table(FEEDING),
     ),
+    may("logger", "Its data loggers", Form::Tables(LOGGER)),
     may("quarantine", "Its quarantine", Form::Table(QUARANTINE)),
     may("history", "Health and treatment in words, no doses", Form::Tables(HISTORY)),
     may("notes", "Private notes", Form::Table(NOTES)),
@@ -151,6 +152,11 @@ const PROBE: &[Field] = &[
     may("ice_test", "What it read in melting ice", Form::One(&q::ICE)),
     may("salt_test", "What it read over damp table salt", Form::One(&q::HUMIDITY)),
     may("salt_test_at", "How warm that was", Form::One(&q::TEMPERATURE)),
+];
+
+const LOGGER: &[Field] = &[
+    must("readings", "A table in readings/", Form::Text(&["juniper-2026"])),
+    must("map", "The map in maps/ that says how it is read", Form::Text(&["hall-logger"])),
 ];
 
 const HIDE: &[Field] = &[

@@ -6,6 +6,7 @@
 mod animal;
 mod field;
 mod law;
+mod map;
 mod quantities;
 mod site;
 mod species;
@@ -29,6 +30,7 @@ pub struct FileKind {
 pub static FILE_KINDS: &[FileKind] = &[
     FileKind { name: "species", files: "species/NAME.toml", form: Form::Table(species::FIELDS) },
     FileKind { name: "animal", files: "animals/NAME.toml", form: Form::Table(animal::FIELDS) },
+    FileKind { name: "map", files: "maps/NAME.toml", form: Form::Table(map::FIELDS) },
     FileKind { name: "site", files: "wardsheet.toml", form: Form::Table(site::FIELDS) },
     FileKind { name: "private", files: "private.toml", form: Form::Table(site::PRIVATE) },
     FileKind { name: "sources", files: "sources.toml", form: Form::Named(site::SOURCE) },

@@ -16,7 +16,7 @@ pub(super) const FIELDS: &[Field] = &[
     may("company", "The company it keeps; without it, alone", Form::Word(spellings::<Company>)),
     may("cautions", "Dangers to people", Form::Words(spellings::<Caution>)),
     may("reviewed", "When its figures were last gone through", Form::Date),
-    may("reviewer", "By whom they were gone through", Form::Text(&["Example Reviewer"])),
+    may("reviewer", "By whom they were gone through", Form::Texts(&["Example Reviewer"])),
     may(
         "summary",
         "One sentence for the index",
@@ -117,6 +117,11 @@ const TEMPERATURE: &[Field] = &[
 const HUMIDITY: &[Field] = &[
     may("range", "What it is kept at", Form::Figure(&q::HUMIDITY)),
     may("ceiling", "Never above this, at the cool side", Form::Figure(&q::HUMIDITY)),
+    may(
+        "ceiling_for",
+        "How long the ceiling may be passed at a stretch; without it, 12 hours",
+        Form::Figure(&q::SPAN),
+    ),
     may("shed", "Raised while it sheds", Form::Figure(&q::HUMIDITY)),
 ];
 

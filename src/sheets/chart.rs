@@ -62,7 +62,7 @@ pub(super) type Series = Vec<(Date, f64)>;
 
 /// What goes into a chart. Its foot is days, or a length where `along` is a unit.
 pub(super) struct Plot<X = Date> {
-    pub(super) id: &'static str,
+    pub(super) id: String,
     pub(super) title: String,
     pub(super) says: String,
     pub(super) key: String,
@@ -140,7 +140,7 @@ fn drawn<X: Copy>(
             label: label.clone(),
             at: at.iter().map(|x| across_at(*x)).collect(),
         }),
-        id: plot.id.to_owned(),
+        id: plot.id.clone(),
         title: plot.title.clone(),
         says: plot.says.clone(),
         key: plot.key.clone(),

@@ -24,6 +24,7 @@ mod handover_weeks;
 pub mod index;
 mod law;
 pub mod laws;
+mod loggers;
 pub mod meal_strip;
 pub mod not_found;
 pub mod notices;
@@ -34,6 +35,7 @@ pub mod picture;
 pub mod print;
 pub mod public;
 pub mod record;
+pub mod review;
 pub mod round;
 pub mod sitter;
 pub mod sitter_cards;
@@ -68,6 +70,8 @@ pub enum Sheet {
     Binder(Box<binder::BinderSheet>),
     /// The species side by side.
     Compare(Box<compare::CompareSheet>),
+    /// What is due for review.
+    Review(Box<review::ReviewSheet>),
     /// What fits in a space.
     Fits(Box<fits::FitsSheet>),
     /// What a host shows where there is no page.
@@ -113,6 +117,8 @@ pub enum Wanted {
     Binder,
     /// The species side by side, in an order.
     Compare(compare::Order),
+    /// What is due for review.
+    Review,
     /// What fits in a space.
     Fits,
     /// What a host shows where there is no page.
@@ -141,6 +147,7 @@ pub enum Wanted {
     Round(jiff::civil::Date),
 }
 
+const REVIEW: &str = "review/index.html";
 const SOURCES: &str = "sources/index.html";
 const LAW: &str = "law/index.html";
 const BINDER: &str = "binder.html";
@@ -214,6 +221,7 @@ impl Wanted {
             Wanted::Animal(key) => animal_path(key),
             Wanted::Binder => BINDER.to_owned(),
             Wanted::Compare(order) => order.path().to_owned(),
+            Wanted::Review => REVIEW.to_owned(),
             Wanted::Fits => compare::FITS.to_owned(),
             Wanted::NotFound => NOT_FOUND.to_owned(),
             Wanted::Sitemap => SITEMAP.to_owned(),
@@ -252,6 +260,7 @@ impl Wanted {
             Wanted::Animal(_) => "animal.html",
             Wanted::Binder => "binder.html",
             Wanted::Compare(_) => "compare.html",
+            Wanted::Review => "review.html",
             Wanted::Fits => "fits.html",
             Wanted::NotFound => "404.html",
             Wanted::Sitemap => "sitemap.xml",
@@ -273,7 +282,7 @@ impl Wanted {
 pub fn plan(model: &Model) -> Vec<Wanted> {
     let mut wanted = vec![Wanted::Index, Wanted::Sources, Wanted::NotFound];
     if !model.species.is_empty() {
-        wanted.extend([Wanted::Binder, Wanted::Fits]);
+        wanted.extend([Wanted::Binder, Wanted::Fits, Wanted::Review]);
         wanted.extend(compare::Order::ALL.map(Wanted::Compare));
     }
     // Both are lists of full addresses; a site that does not know its own has neither.
@@ -313,6 +322,7 @@ pub fn build(model: &Model, figures: &Figures, wanted: &Wanted) -> Option<Sheet>
         Wanted::Compare(order) => {
             Sheet::Compare(Box::new(compare::compare(model, figures, *order)))
         }
+        Wanted::Review => Sheet::Review(Box::new(review::review(model, figures))),
         Wanted::Fits => Sheet::Fits(Box::new(fits::fits(model, figures))),
         Wanted::NotFound => Sheet::NotFound(Box::new(not_found::not_found(model, figures))),
         Wanted::Sitemap => Sheet::Sitemap(Box::new(web::sitemap(model)?)),

@@ -17,7 +17,7 @@ use super::frame::{Frame, long_date};
 use super::handover_record::{self as known, ALL};
 use super::meal_strip::{MealStrip, meal_strip};
 use super::picture::{self, Picture};
-use super::{handover_needs as needs, print, upkeep};
+use super::{handover_needs as needs, loggers, print, upkeep};
 
 /// A record.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -85,18 +85,25 @@ pub fn record(
         charts: charts(animal, species, own, as_of, units)
             .into_iter()
             .chain(ultraviolet(own, units))
+            .chain(loggers::charts(own, units))
             .collect(),
         meal_strip: meal_strip(animal, as_of),
-        rest: vec![
-            condition(own),
-            known::feeding_record(animal, model, as_of, ALL),
-            known::sheds(animal, as_of, ALL),
-            readings(animal, as_of, units),
+        rest: [
+            Some(condition(own)),
+            Some(known::feeding_record(animal, model, as_of, ALL)),
+            Some(known::sheds(animal, as_of, ALL)),
+            Some(readings(animal, as_of, units)),
+            loggers::chapter(own, units),
+        ]
+        .into_iter()
+        .flatten()
+        .chain([
             known::health(animal, as_of),
             needs::set_up(animal, own, model),
             upkeep::upkeep(animal, own, general, model),
             known::papers(animal, species, model),
-        ],
+        ])
+        .collect(),
         findings: Vec::new(),
     }
 }
@@ -213,7 +220,7 @@ fn growth(
         },
     );
     chart(Plot {
-        id: "growth",
+        id: "growth".to_owned(),
         title: format!("Growth: {measure}"),
         says: format!(
             "{measured}, from {from} {unit} on {first} to {to} {unit} on {last}.{expected}{runs_out}",
@@ -245,7 +252,7 @@ fn weight(animal: &Animal, as_of: Date, units: System) -> Option<Chart> {
         .iter()
         .map(|(date, mass)| vec![Shown::plain(long_date(*date)), print::mass(mass.grams(), units)]);
     chart(Plot {
-        id: "weight",
+        id: "weight".to_owned(),
         title: "Weight".to_owned(),
         says: format!(
             "{}, from {} {unit} on {} to {} {unit} on {}.",

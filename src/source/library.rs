@@ -77,6 +77,8 @@ pub fn role_of(path: &str) -> Option<(Role, &str)> {
         ("species", "md") => Role::Words,
         ("animals", "toml") => Role::Animal,
         ("animals", "csv") => Role::Log,
+        ("readings", "csv" | "txt") => Role::Readings,
+        ("maps", "toml") => Role::Map,
         ("pages", "md") => Role::Page,
         ("templates", "html" | "xml") => return Some((Role::Template, file)),
         ("theme", "css" | "svg" | "txt" | "woff2") => return Some((Role::Theme, file)),

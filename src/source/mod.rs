@@ -4,11 +4,15 @@
 //! role and its name, in a fixed order. Nothing here judges care or knows what a text means.
 
 pub mod codes;
+pub mod git;
 pub mod library;
 pub mod name;
 pub mod read;
 
-pub use read::{Folder, ReadError};
+mod bytes;
+
+pub use git::{GitError, Repository};
+pub use read::{Folder, ReadError, text_of};
 
 use crate::finding::FileId;
 use crate::finding::draw::Shown;
@@ -34,6 +38,10 @@ pub enum Role {
     Animal,
     /// `animals/NAME.csv`.
     Log,
+    /// `readings/NAME.csv`: what a data logger has recorded.
+    Readings,
+    /// `maps/NAME.toml`: which column of a table means what.
+    Map,
     /// `pages/NAME.md`.
     Page,
     /// `templates/NAME.html`.
@@ -55,6 +63,8 @@ impl Role {
             Role::Words => "the words of species",
             Role::Animal => "animal",
             Role::Log => "the log of animal",
+            Role::Readings => "the readings",
+            Role::Map => "the map",
             Role::Page => "page",
             Role::Template => "template",
             Role::Theme => "theme file",

@@ -9,8 +9,9 @@ use walkdir::WalkDir;
 
 use crate::finding::{Finding, Place};
 
-use super::library::{is_face, role_of};
-use super::{Layer, Photo, Role, Sources, codes, name};
+use super::bytes::{decoded, not_utf8};
+use super::library::role_of;
+use super::{Layer, Photo, Role, Sources, codes};
 
 /// The largest data file that is read, in bytes: a keeper's whole life of log lines is a thousandth of it.
 const LARGEST_BYTES: u64 = 64 * 1024 * 1024;
@@ -107,29 +108,34 @@ impl Folder {
 }
 
 #[derive(Default)]
-struct Reading {
-    sources: Sources,
-    findings: Vec<Finding>,
+pub(super) struct Reading {
+    pub(super) sources: Sources,
+    pub(super) findings: Vec<Finding>,
+}
+
+/// What is read of a folder. A library lends its species and what they refer to, nothing else.
+pub(super) fn parts(layer: Layer) -> &'static [&'static str] {
+    match layer {
+        Layer::Own => &[
+            "wardsheet.toml",
+            "private.toml",
+            "sources.toml",
+            "species",
+            "animals",
+            "readings",
+            "maps",
+            "pages",
+            "photos",
+            "templates",
+            "theme",
+        ],
+        _ => &["sources.toml", "species"],
+    }
 }
 
 impl Reading {
-    fn folder(&mut self, folder: &Path, shown: &str, layer: Layer) {
-        // A library lends its species and what they refer to, nothing else.
-        let parts: &[&str] = match layer {
-            Layer::Own => &[
-                "wardsheet.toml",
-                "private.toml",
-                "sources.toml",
-                "species",
-                "animals",
-                "pages",
-                "photos",
-                "templates",
-                "theme",
-            ],
-            _ => &["sources.toml", "species"],
-        };
-        for part in parts {
+    pub(super) fn folder(&mut self, folder: &Path, shown: &str, layer: Layer) {
+        for part in parts(layer) {
             let start = folder.join(part);
             if !start.exists() {
                 continue;
@@ -156,7 +162,7 @@ impl Reading {
         }
     }
 
-    fn rename(&mut self, id: usize, shown: &str) {
+    pub(super) fn rename(&mut self, id: usize, shown: &str) {
         if !shown.is_empty() {
             let path = format!("{shown}{}", self.sources.files[id].path);
             self.sources.files[id].path = path;
@@ -164,22 +170,25 @@ impl Reading {
     }
 
     fn file(&mut self, path: &Path, inside: &str, layer: Layer) -> Option<usize> {
-        let (role, name) = role_of(inside)?;
-        let (id, fault) = if is_face(inside) {
-            let (bytes, fault) = read_bytes(path);
-            (self.sources.add_face(inside, name, layer, bytes), fault)
-        } else {
-            let (text, fault) = read_text(path);
-            (self.sources.add(inside, role, name, layer, text), fault)
+        role_of(inside)?;
+        self.bytes(inside, layer, read_bytes(path))
+    }
+
+    /// Takes in a file as it was read, or why it could not be; none where a site has no file of that path.
+    pub(super) fn bytes(
+        &mut self,
+        inside: &str,
+        layer: Layer,
+        read: Result<Vec<u8>, Fault>,
+    ) -> Option<usize> {
+        let (bytes, fault) = match read {
+            Ok(bytes) => (bytes, None),
+            Err(fault) => (Vec::new(), Some(fault)),
         };
-        if let Some((code, message)) = fault {
-            self.findings.push(Finding::new(code, Place::start_of(id), message));
-        }
-        let names_a_page =
-            matches!(role, Role::Species | Role::Animal | Role::Page | Role::Standard | Role::Law);
-        if names_a_page && !name::is_usable(name) {
-            self.findings.push(name::unusable(id, name));
-        }
+        let (id, findings) = self.sources.add_bytes(inside, layer, bytes)?;
+        let fault = fault.map(|(code, why)| Finding::new(code, Place::start_of(id), why));
+        self.findings.extend(fault);
+        self.findings.extend(findings);
         Some(id.0 as usize)
     }
 
@@ -202,7 +211,7 @@ impl Reading {
         self.findings.push(finding);
     }
 
-    fn report_names_taken_twice(&mut self) {
+    pub(super) fn report_names_taken_twice(&mut self) {
         let mut seen = std::collections::BTreeMap::new();
         let mut twice = Vec::new();
         for file in &self.sources.files {
@@ -257,34 +266,22 @@ fn inside(folder: &Path, path: &Path) -> String {
 /// What is wrong with a file: the code and the sentence of a finding.
 pub type Fault = (&'static crate::finding::Code, String);
 
-fn read_bytes(path: &Path) -> (Vec<u8>, Option<Fault>) {
-    if std::fs::metadata(path).is_ok_and(|about| about.len() > LARGEST_BYTES) {
-        return (Vec::new(), Some((&codes::FILE_TOO_LARGE, "this file is over 64 MB".to_owned())));
-    }
-    match std::fs::read(path) {
-        Ok(bytes) => (bytes, None),
-        Err(error) => (Vec::new(), Some((&codes::FILE_UNREADABLE, unreadable(Some(&error))))),
+/// Reads a file by itself, such as a spreadsheet that is brought in: its text without a byte order mark.
+///
+/// # Errors
+/// One sentence: why it cannot be read, or that it is not UTF-8 text.
+pub fn text_of(path: &Path) -> Result<String, String> {
+    match decoded(read_bytes(path).map_err(|(_, why)| why)?) {
+        (text, None) => Ok(text),
+        (_, Some(line)) => Err(not_utf8(line)),
     }
 }
 
-fn read_text(path: &Path) -> (String, Option<Fault>) {
-    let (bytes, fault) = read_bytes(path);
-    if fault.is_some() {
-        return (String::new(), fault);
+fn read_bytes(path: &Path) -> Result<Vec<u8>, Fault> {
+    if std::fs::metadata(path).is_ok_and(|about| about.len() > LARGEST_BYTES) {
+        return Err((&codes::FILE_TOO_LARGE, "this file is over 64 MB".to_owned()));
     }
-    match String::from_utf8(bytes) {
-        // A byte order mark says nothing in UTF-8 and would shift the first column.
-        Ok(text) => (text.strip_prefix('\u{feff}').map(str::to_owned).unwrap_or(text), None),
-        Err(error) => {
-            let line = error.as_bytes()[..error.utf8_error().valid_up_to()]
-                .iter()
-                .filter(|byte| **byte == b'\n')
-                .count()
-                + 1;
-            let text = String::from_utf8_lossy(error.as_bytes()).into_owned();
-            (text, Some((&codes::NOT_UTF8, format!("line {line} of this file is not UTF-8 text"))))
-        }
-    }
+    std::fs::read(path).map_err(|error| (&codes::FILE_UNREADABLE, unreadable(Some(&error))))
 }
 
 fn unreadable(error: Option<&io::Error>) -> String {

@@ -4,12 +4,24 @@
     clippy::disallowed_types,
     reason = "a file is opened so that the system puts the line at its end"
 )]
+#![expect(clippy::disallowed_methods, reason = "this room is where the disk is written")]
 
 use std::fs::OpenOptions;
 use std::io::{Read, Seek, SeekFrom, Write};
 use std::path::Path;
 
 use super::WriteError;
+
+/// Writes a whole log in the place of the old one: beside it first, then renamed, so that no half of a log is ever there.
+///
+/// # Errors
+/// When the system refuses.
+pub fn write_log(path: &Path, text: &str) -> Result<(), WriteError> {
+    let beside = path.with_extension("csv.new");
+    super::create_folder(path)?;
+    std::fs::write(&beside, text).map_err(|error| WriteError::Io(beside.clone(), error))?;
+    std::fs::rename(&beside, path).map_err(|error| WriteError::Io(path.to_owned(), error))
+}
 
 /// Appends a line to a file in one write, and makes the file with its heading where it is new.
 ///

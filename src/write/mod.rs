@@ -15,7 +15,7 @@ use std::path::{Path, PathBuf};
 
 use crate::render::File;
 
-pub use append::append_line;
+pub use append::{append_line, write_log};
 pub use fresh::{FreshError, write_fresh, write_on_request, write_some};
 
 /// The list of files that the tool has written, kept in the output folder.

@@ -16,6 +16,7 @@ pub(crate) const ROWS: &[Row] = &[
     ("finding/sarif.rs", &["finding"], &["serde_json"]),
     ("photo", &["photo"], &["image"]),
     ("source", &["finding", "source"], &[]),
+    ("source/git.rs", &["finding", "source"], &["jiff"]),
     ("source/library.rs", &["finding", "source"], &["include_dir"]),
     ("source/read.rs", &["finding", "source"], &["toml", "walkdir"]),
     ("model", &["quantity", "finding", "model"], &["jiff"]),
@@ -37,6 +38,7 @@ pub(crate) const ROWS: &[Row] = &[
         &["quantity", "finding", "source", "model", "parse", "figures", "proof"],
         &["jiff", "proptest", "strsim"],
     ),
+    ("changes", &["quantity", "model", "figures", "changes"], &["jiff", "serde_json"]),
     ("sheets", &["quantity", "model", "parse", "figures", "sheets"], &["jiff", "serde"]),
     (
         "render",
@@ -51,7 +53,10 @@ pub(crate) const ROWS: &[Row] = &[
     ),
     (
         "command",
-        &["finding", "source", "parse", "schema", "figures", "proof", "render", "write", "compile"],
+        &[
+            "finding", "source", "model", "parse", "schema", "figures", "proof", "changes",
+            "render", "write", "compile",
+        ],
         &["clap", "jiff", "include_dir", "serde_json"],
     ),
     ("lib.rs", &[], &[]),
@@ -74,9 +79,14 @@ const BANS: &[(&[&str], &str, &[&str])] = &[
     (
         &[". exists (", ". is_file (", ". is_dir (", ". canonicalize (", ". metadata ("],
         "asks the disk",
-        &["source/read.rs", "write"],
+        &["source/read.rs", "source/git.rs", "write"],
     ),
-    (&["std :: net", "process :: Command"], "leaves this program", &[]),
+    (&["std :: net"], "leaves this program", &[]),
+    (
+        &["process :: Command", "process :: {", "process :: Child"],
+        "starts another program; only the git program is, to read a revision",
+        &["source/git.rs"],
+    ),
     (&["std :: env", "env :: var", "env :: current_dir"], "reads the environment", &["main.rs"]),
     (&["SystemTime", "Instant", ":: now ( )"], "reads the clock", &["main.rs"]),
     (&["HashMap", "HashSet"], "has no order of its own", &[]),

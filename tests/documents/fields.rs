@@ -22,8 +22,13 @@ pub(super) const UNKNOWN_EVERYWHERE: [(&str, Role, &str); 7] = [
         "animals/NAME.toml",
         Role::Animal,
         "qqqqqq = 1\nname = \"x\"\nspecies = \"x\"\nenclosure = { qqqqqq = 1 }\nheater = [{ kind = \"mat\", qqqqqq = 1 }]\n\
-         lamp = [{ qqqqqq = 1, reading = [{ distance = \"1 cm\", uvi = \"1 UVI\", qqqqqq = 1 }] }]\nprobe = [{ name = \"x\", qqqqqq = 1 }]\nhide = [{ qqqqqq = 1 }]\nfeeding = { qqqqqq = 1 }\n\
+         lamp = [{ qqqqqq = 1, reading = [{ distance = \"1 cm\", uvi = \"1 UVI\", qqqqqq = 1 }] }]\nprobe = [{ name = \"x\", qqqqqq = 1 }]\nhide = [{ qqqqqq = 1 }]\nlogger = [{ readings = \"x\", map = \"x\", qqqqqq = 1 }]\nfeeding = { qqqqqq = 1 }\n\
          quarantine = { started = 2026-01-01, qqqqqq = 1 }\nhistory = [{ what = \"x\", qqqqqq = 1 }]\nnotes = { qqqqqq = 1 }\n",
+    ),
+    (
+        "maps/NAME.toml",
+        Role::Map,
+        "qqqqqq = 1\ntime = \"x\"\nprobe = [{ name = \"x\", qqqqqq = 1 }]\nlog = { qqqqqq = 1 }\nunits = { qqqqqq = 1 }\n",
     ),
     (
         "species/NAME.toml",

@@ -21,6 +21,7 @@ fn kind_of(role: Role) -> Option<&'static str> {
     match role {
         Role::Species => Some("species"),
         Role::Animal => Some("animal"),
+        Role::Map => Some("map"),
         Role::Site => Some("site"),
         Role::Private => Some("private"),
         Role::Bibliography => Some("sources"),

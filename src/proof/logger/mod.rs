@@ -1,0 +1,5 @@
+//! What data loggers have recorded.
+
+pub(super) mod logger_unknown;
+pub(super) mod recorded_too_damp;
+pub(super) mod recorded_too_hot;

@@ -1,0 +1,50 @@
+//! A recording that passes what is never passed.
+
+use crate::figures::working::number;
+use crate::finding::{Code, Finding, Severity, Subject};
+use crate::proof::{Evidence, Rule};
+use crate::quantity::{Quantity, Rounding, Temperature, print_one};
+
+static CODE: Code = Code {
+    name: "recorded-too-hot",
+    severity: Severity::Warning,
+    safety: true,
+    subject: Subject::Heat,
+    summary: "a data logger shows a place hotter than the animal may ever be",
+    page: include_str!("recorded_too_hot.md"),
+};
+
+pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
+
+fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
+    let units = evidence.model.site.units;
+    let one = |celsius: f64| {
+        print_one(Temperature::from_base(celsius), units, Rounding::Nearest).to_string()
+    };
+    for (key, animal) in evidence.model.animals.iter().filter(|(_, animal)| animal.is_kept()) {
+        let Some(figures) = evidence.figures.animals.get(key) else { continue };
+        for logger in &figures.loggers {
+            let (Some(spell), Some(never)) = (logger.too_hot(), logger.never_above_c) else {
+                continue;
+            };
+            let of = animal
+                .loggers
+                .iter()
+                .find(|of| of.recordings.iter().any(|recording| recording.probe == logger.probe));
+            let Some(of) = of else { continue };
+            let message = format!(
+                "from {} on, the probe `{}` of {} was above {} for {} hours on end, up to {}",
+                spell.from.strftime("%Y-%m-%d %H:%M"),
+                logger.probe,
+                animal.name,
+                one(never),
+                number(spell.hours, 1),
+                one(spell.highest)
+            );
+            found.push(
+                Finding::new(&CODE, of.readings.place, message)
+                    .help("find out what heated it: a thermostat that failed, sun through a window, a warm day"),
+            );
+        }
+    }
+}

@@ -1,0 +1,87 @@
+//! What is due for review: the day on which every species was last gone through, by whom, and when that is due again.
+
+use jiff::civil::Date;
+use serde::Serialize;
+
+use crate::figures::Figures;
+use crate::figures::calendar::days_after;
+use crate::model::word::Word;
+use crate::model::{Model, Species};
+use crate::quantity::{Rounding, print_one};
+
+use super::blocks::{Link, Shown};
+use super::compare::{LinkedRow, LinkedTable};
+use super::frame::{Frame, long_date};
+
+/// What is due for review.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct ReviewSheet {
+    /// The frame.
+    pub frame: Frame,
+    /// The tables: overdue, due within the year, later. One that would be empty is left out.
+    pub tables: Vec<LinkedTable>,
+    /// What a review is.
+    pub notes: Vec<String>,
+}
+
+/// How far ahead a review counts as due soon, days.
+const SOON_DAYS: f64 = 182.0;
+
+/// Builds the page.
+pub fn review(model: &Model, figures: &Figures) -> ReviewSheet {
+    let as_of = figures.as_of;
+    let every = model.site.review_every;
+    let due = |species: &Species| {
+        let (reviewed, _) = species.reviewed.filter(|_| species.reviewer.is_some())?;
+        days_after(reviewed, every.days())
+    };
+    let soon = days_after(as_of, SOON_DAYS).unwrap_or(as_of);
+    let mut all: Vec<(Option<Date>, &String, &Species)> =
+        model.species.iter().map(|(key, species)| (due(species), key, species)).collect();
+    all.sort_by_key(|(due, key, _)| (*due, *key));
+    let table = |id: &str, title: &str, caption: &str, belongs: &dyn Fn(Option<Date>) -> bool| {
+        let rows: Vec<LinkedRow> = all
+            .iter()
+            .filter(|(due, ..)| belongs(*due))
+            .map(|(due, key, species)| row(key, species, *due))
+            .collect();
+        let head = ["Animal", "Last gone through", "By", "Due again"].map(str::to_owned).to_vec();
+        let (id, title, caption) = (id.to_owned(), title.to_owned(), caption.to_owned());
+        (!rows.is_empty()).then_some(LinkedTable { id, title, caption, head, rows })
+    };
+    let tables = [
+        table("overdue", "Due now", "Never gone through, or not for too long", &|due| {
+            due.is_none_or(|due| due <= as_of)
+        }),
+        table("soon", "Due within half a year", "The next to be gone through", &|due| {
+            due.is_some_and(|due| due > as_of && due <= soon)
+        }),
+        table("later", "Later", "Gone through not long ago", &|due| {
+            due.is_some_and(|due| due > soon)
+        }),
+    ];
+    let title = "Reviews of the care sheets";
+    let description = "When every care sheet was last gone through with its sources, by whom, and when that is due again.";
+    let span = print_one(every, model.site.units, Rounding::Nearest).first;
+    ReviewSheet {
+        frame: Frame::new(model, super::REVIEW, false, title, description, as_of),
+        tables: tables.into_iter().flatten().collect(),
+        notes: vec![format!(
+            "A review holds for {span}. Whoever reviews a sheet goes through every figure with its source, looks for newer publications, and then sets the day and the name in the species' file."
+        )],
+    }
+}
+
+fn row(key: &str, species: &Species, due: Option<Date>) -> LinkedRow {
+    let reviewed = species.reviewed.map(|(date, _)| Shown::plain(long_date(date)));
+    let reviewer = species.reviewer.clone().map(Shown::plain);
+    LinkedRow {
+        link: Link { text: species.name.clone(), href: super::care_path(key) },
+        kind: species.kind.spelling().to_owned(),
+        cells: vec![
+            reviewed.unwrap_or_else(|| Shown::plain("never")),
+            reviewer.unwrap_or_else(|| Shown::plain("nobody")),
+            due.map_or_else(|| Shown::plain("now"), |due| Shown::plain(long_date(due))),
+        ],
+    }
+}
