@@ -1,12 +1,14 @@
-//! The whole compile as one pure function: texts in, pages and findings out.
+//! The whole compile without a disk: texts in, pages and findings out. [`Pages`] sets a page at a time, [`compile`] all of them.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
+use std::convert::Infallible;
+use std::sync::{Mutex, PoisonError};
 
 use jiff::civil::Date;
 use rayon::prelude::*;
 
 use crate::figures::{Figures, figures};
-use crate::finding::{self, Finding};
+use crate::finding::{self, FileId, Finding};
 use crate::model::Model;
 use crate::parse::parse;
 use crate::proof::{Evidence, proof, with_site_severities};
@@ -57,62 +59,143 @@ fn reports_absence(finding: &Finding) -> bool {
     finding.code.name.ends_with("-missing")
 }
 
-/// Sets every page of a checked site, on all cores. An error among the findings stops it: nothing is set.
+/// Sets every page of a checked site, on all cores, and keeps them all in memory: for tests and small sites.
 ///
 /// # Errors
-/// The findings that templates of the site's own have caused.
+/// The findings that templates of the site's own have caused. An error among those of the check stops it too, with none.
 pub fn compile(sources: &Sources, checked: &Checked) -> Result<Vec<File>, Vec<Finding>> {
     if finding::stops(&checked.findings) {
         return Err(Vec::new());
     }
-    let look = Look::new(sources)?;
-    let set = |wanted: &Wanted| {
-        let mut sheet = sheets::build(&checked.model, &checked.figures, wanted)?;
-        if let (sheets::Sheet::Record(record), Wanted::Record(key)) = (&mut sheet, wanted) {
-            record.findings = open_findings(sources, checked, key);
-        }
-        Some(look.set(sources, wanted, &sheet))
+    let pages = Pages::new(sources, checked)?;
+    let files = Mutex::new(Vec::new());
+    let keep = |file| {
+        files.lock().unwrap_or_else(PoisonError::into_inner).push(file);
+        Ok::<(), Infallible>(())
     };
-    let pages: Vec<Result<File, Finding>> =
-        sheets::plan(&checked.model).par_iter().filter_map(set).collect();
-    let mut files = theme(sources);
-    let mut broken = Vec::new();
-    for page in pages {
-        match page {
-            Ok(file) => files.push(file),
-            Err(finding) if broken.contains(&finding) => {}
-            Err(finding) => broken.push(finding),
-        }
+    match pages.each(|_| true, keep) {
+        Ok(()) => {}
+        Err(Halt::Broken(findings)) => return Err(findings),
+        Err(Halt::Refused(never)) => match never {},
     }
-    if !broken.is_empty() {
-        finding::sort(&mut broken);
-        return Err(broken);
-    }
-    files.push(File {
-        path: "private/DO-NOT-PUBLISH.txt".to_owned(),
-        bytes: PRIVATE_NOTE.as_bytes().to_vec(),
-    });
+    let mut files = files.into_inner().unwrap_or_else(PoisonError::into_inner);
     files.sort_by(|a, b| a.path.cmp(&b.path));
     Ok(files)
 }
 
-/// What is doubtful in the files of one animal.
-fn open_findings(sources: &Sources, checked: &Checked, animal: &str) -> Vec<OpenFinding> {
-    let files: Vec<_> = [Role::Animal, Role::Log]
-        .into_iter()
-        .filter_map(|role| Some(sources.named(role, animal)?.id))
-        .collect();
-    let here = checked
-        .findings
-        .iter()
-        .filter(|finding| finding.place.is_some_and(|place| files.contains(&place.file)));
-    here.map(|finding| OpenFinding {
-        code: finding.code.name.to_owned(),
-        severity: finding.severity.word().to_owned(),
-        message: finding.message.clone(),
-        help: finding.help.clone(),
-    })
-    .collect()
+/// The pages of a checked site, set one at a time.
+pub struct Pages<'a> {
+    sources: &'a Sources,
+    checked: &'a Checked,
+    look: Look,
+    /// The findings of each file, so that a record need not look through all of them.
+    by_file: BTreeMap<FileId, Vec<&'a Finding>>,
+}
+
+/// Why not every page was handed on.
+#[derive(Debug)]
+pub enum Halt<E> {
+    /// Templates of the site's own do not work.
+    Broken(Vec<Finding>),
+    /// Whoever took the pages would take no more.
+    Refused(E),
+}
+
+impl<'a> Pages<'a> {
+    /// Reads the templates.
+    ///
+    /// # Errors
+    /// The findings that templates of the site's own have caused.
+    pub fn new(sources: &'a Sources, checked: &'a Checked) -> Result<Pages<'a>, Vec<Finding>> {
+        let look = Look::new(sources)?;
+        let mut by_file: BTreeMap<FileId, Vec<&Finding>> = BTreeMap::new();
+        for finding in &checked.findings {
+            if let Some(place) = finding.place {
+                by_file.entry(place.file).or_default().push(finding);
+            }
+        }
+        Ok(Pages { sources, checked, look, by_file })
+    }
+
+    /// Which pages there are, in the order of their paths.
+    pub fn plan(&self) -> Vec<Wanted> {
+        sheets::plan(&self.checked.model)
+    }
+
+    /// Sets one page; none where the model does not hold what it is about.
+    ///
+    /// # Errors
+    /// A finding where a template of the site's own does not work.
+    pub fn page(&self, wanted: &Wanted) -> Option<Result<File, Finding>> {
+        let mut sheet = sheets::build(&self.checked.model, &self.checked.figures, wanted)?;
+        if let (sheets::Sheet::Record(record), Wanted::Record(key)) = (&mut sheet, wanted) {
+            record.findings = self.open_findings(key);
+        }
+        Some(self.look.set(self.sources, wanted, &sheet))
+    }
+
+    /// The files that are not set from templates: the theme, and the note in the private part.
+    pub fn beside(&self) -> Vec<File> {
+        let mut files = theme(self.sources);
+        let bytes = PRIVATE_NOTE.as_bytes().to_vec();
+        files.push(File { path: "private/DO-NOT-PUBLISH.txt".to_owned(), bytes });
+        files
+    }
+
+    /// Sets the files whose paths are wanted, on all cores, and hands on each as soon as it is set; none is kept.
+    ///
+    /// # Errors
+    /// The findings that templates of the site's own have caused, or what `take` returned first.
+    pub fn each<E: Send>(
+        &self,
+        wants: impl Fn(&str) -> bool,
+        take: impl Fn(File) -> Result<(), E> + Sync,
+    ) -> Result<(), Halt<E>> {
+        let refused = |error| Halt::Refused(error);
+        self.beside()
+            .into_iter()
+            .filter(|file| wants(&file.path))
+            .try_for_each(&take)
+            .map_err(refused)?;
+        let plan: Vec<Wanted> =
+            self.plan().into_iter().filter(|wanted| wants(&wanted.path())).collect();
+        let broken = Mutex::new(Vec::new());
+        let set = plan.par_iter().try_for_each(|wanted| match self.page(wanted) {
+            None => Ok(()),
+            Some(Ok(file)) => take(file),
+            Some(Err(finding)) => {
+                let mut broken = broken.lock().unwrap_or_else(PoisonError::into_inner);
+                if !broken.contains(&finding) {
+                    broken.push(finding);
+                }
+                Ok(())
+            }
+        });
+        set.map_err(refused)?;
+        let mut broken = broken.into_inner().unwrap_or_else(PoisonError::into_inner);
+        if broken.is_empty() {
+            return Ok(());
+        }
+        finding::sort(&mut broken);
+        Err(Halt::Broken(broken))
+    }
+
+    /// What is doubtful in the files of one animal.
+    fn open_findings(&self, animal: &str) -> Vec<OpenFinding> {
+        let mut files: Vec<FileId> = [Role::Animal, Role::Log]
+            .into_iter()
+            .filter_map(|role| Some(self.sources.named(role, animal)?.id))
+            .collect();
+        files.sort_unstable();
+        let here = files.iter().filter_map(|file| self.by_file.get(file)).flatten();
+        here.map(|finding| OpenFinding {
+            code: finding.code.name.to_owned(),
+            severity: finding.severity.word().to_owned(),
+            message: finding.message.clone(),
+            help: finding.help.clone(),
+        })
+        .collect()
+    }
 }
 
 /// Sets the handover sheet of one animal, addressed to somebody where a name is given.

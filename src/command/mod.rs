@@ -7,6 +7,7 @@ mod format;
 mod handover;
 mod log;
 mod open;
+mod progress;
 mod proof;
 mod round;
 mod schema;
@@ -44,6 +45,10 @@ pub struct Outside<'a> {
     pub answers: Option<&'a mut dyn io::BufRead>,
     /// Whether findings may be drawn in colour.
     pub colour: bool,
+    /// Whether standard error is a terminal, where progress may be shown.
+    pub terminal: bool,
+    /// How long the run has taken so far.
+    pub elapsed: &'a dyn Fn() -> std::time::Duration,
 }
 
 /// Compiles care data into care sheets.

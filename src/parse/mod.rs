@@ -16,8 +16,10 @@ mod store;
 mod table;
 mod words;
 
+use rayon::prelude::*;
+
 use crate::finding::{Finding, Place};
-use crate::model::Model;
+use crate::model::{Animal, Model};
 use crate::source::{Role, SourceFile, Sources};
 
 pub use site::libraries;
@@ -55,12 +57,12 @@ pub fn parse(sources: &Sources) -> (Model, Vec<Finding>) {
             model.species.insert(name.to_owned(), read);
         }
     }
-    for (name, file) in sources.nearest(Role::Animal) {
-        let Some(file) = present(Some(file), &mut findings) else { continue };
-        if let Some(mut animal) = gather(&mut findings, animal::animal(file)) {
-            if let Some(file) = sources.named(Role::Log, name) {
-                animal.log = gather(&mut findings, log::log(file));
-            }
+    // There are far more animals than anything else: they are read on all cores, and taken up in the order of their names.
+    let animals: Vec<_> = sources.nearest(Role::Animal).into_iter().collect();
+    let read: Vec<_> =
+        animals.par_iter().map(|(name, file)| (*name, with_log(sources, name, file))).collect();
+    for (name, animal) in read {
+        if let Some(animal) = gather(&mut findings, animal) {
             model.animals.insert(name.to_owned(), animal);
         }
     }
@@ -71,6 +73,17 @@ pub fn parse(sources: &Sources) -> (Model, Vec<Finding>) {
         model.pages.insert(name.to_owned(), gather(&mut findings, words::page(name, file)));
     }
     (model, findings)
+}
+
+/// Reads an animal and its log.
+fn with_log(sources: &Sources, name: &str, file: &SourceFile) -> (Option<Animal>, Vec<Finding>) {
+    let mut findings = Vec::new();
+    let Some(file) = present(Some(file), &mut findings) else { return (None, findings) };
+    let mut animal = gather(&mut findings, animal::animal(file));
+    if let (Some(animal), Some(file)) = (&mut animal, sources.named(Role::Log, name)) {
+        animal.log = gather(&mut findings, log::log(file));
+    }
+    (animal, findings)
 }
 
 fn gather<T>(findings: &mut Vec<Finding>, (made, found): (T, Vec<Finding>)) -> T {

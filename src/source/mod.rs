@@ -8,6 +8,8 @@ pub mod library;
 pub mod name;
 pub mod read;
 
+mod bytes;
+
 pub use read::{Folder, ReadError};
 
 use crate::finding::FileId;
@@ -91,6 +93,8 @@ pub struct SourceFile {
 #[derive(Debug, Clone, Default)]
 pub struct Sources {
     files: Vec<SourceFile>,
+    /// The nearest file of every role and name.
+    nearest: std::collections::BTreeMap<Role, std::collections::BTreeMap<String, FileId>>,
     photos: std::collections::BTreeSet<String>,
 }
 
@@ -105,6 +109,13 @@ impl Sources {
         text: String,
     ) -> FileId {
         let id = FileId(u32::try_from(self.files.len()).unwrap_or(u32::MAX));
+        let of_role = self.nearest.entry(role).or_default();
+        match of_role.get(name).and_then(|known| self.files.get(known.0 as usize)) {
+            Some(known) if known.layer <= layer => {}
+            _ => {
+                of_role.insert(name.to_owned(), id);
+            }
+        }
         self.files.push(SourceFile {
             id,
             path: path.into(),
@@ -138,20 +149,16 @@ impl Sources {
 
     /// The nearest file of a role and name.
     pub fn named(&self, role: Role, name: &str) -> Option<&SourceFile> {
-        self.of(role).filter(|file| file.name == name).min_by_key(|file| file.layer)
+        let id = self.nearest.get(&role)?.get(name)?;
+        self.files.get(id.0 as usize)
     }
 
     /// The nearest file of every name of a role, by name.
     pub fn nearest(&self, role: Role) -> std::collections::BTreeMap<&str, &SourceFile> {
-        let mut nearest: std::collections::BTreeMap<&str, &SourceFile> =
-            std::collections::BTreeMap::new();
-        for file in self.of(role) {
-            let kept = nearest.entry(&file.name).or_insert(file);
-            if file.layer < kept.layer {
-                *kept = file;
-            }
-        }
-        nearest
+        let of_role = self.nearest.get(&role).into_iter().flatten();
+        of_role
+            .filter_map(|(name, id)| Some((name.as_str(), self.files.get(id.0 as usize)?)))
+            .collect()
     }
 
     /// A file's path and text, for drawing.

@@ -10,7 +10,7 @@ use walkdir::WalkDir;
 use crate::finding::{Finding, Place};
 
 use super::library::role_of;
-use super::{Layer, Role, Sources, codes, name};
+use super::{Layer, Role, Sources, codes};
 
 /// The largest data file that is read, in bytes: a keeper's whole life of log lines is a thousandth of it.
 const LARGEST_BYTES: u64 = 64 * 1024 * 1024;
@@ -162,17 +162,16 @@ impl Reading {
     }
 
     fn file(&mut self, path: &Path, inside: &str, layer: Layer) -> Option<usize> {
-        let (role, name) = role_of(inside)?;
-        let (text, fault) = read_text(path);
-        let id = self.sources.add(inside, role, name, layer, text);
-        if let Some((code, message)) = fault {
-            self.findings.push(Finding::new(code, Place::start_of(id), message));
-        }
-        let names_a_page =
-            matches!(role, Role::Species | Role::Animal | Role::Page | Role::Standard);
-        if names_a_page && !name::is_usable(name) {
-            self.findings.push(name::unusable(id, name));
-        }
+        role_of(inside)?;
+        let (id, findings) = match read_bytes(path) {
+            Ok(bytes) => self.sources.add_bytes(inside, layer, bytes)?,
+            Err((code, message)) => {
+                let (id, mut findings) = self.sources.add_bytes(inside, layer, Vec::new())?;
+                findings.insert(0, Finding::new(code, Place::start_of(id), message));
+                (id, findings)
+            }
+        };
+        self.findings.extend(findings);
         Some(id.0 as usize)
     }
 
@@ -227,32 +226,11 @@ fn inside(folder: &Path, path: &Path) -> String {
 
 type Fault = (&'static crate::finding::Code, String);
 
-fn read_text(path: &Path) -> (String, Option<Fault>) {
+fn read_bytes(path: &Path) -> Result<Vec<u8>, Fault> {
     if std::fs::metadata(path).is_ok_and(|about| about.len() > LARGEST_BYTES) {
-        return (
-            String::new(),
-            Some((&codes::FILE_TOO_LARGE, "this file is over 64 MB".to_owned())),
-        );
+        return Err((&codes::FILE_TOO_LARGE, "this file is over 64 MB".to_owned()));
     }
-    let bytes = match std::fs::read(path) {
-        Ok(bytes) => bytes,
-        Err(error) => {
-            return (String::new(), Some((&codes::FILE_UNREADABLE, unreadable(Some(&error)))));
-        }
-    };
-    match String::from_utf8(bytes) {
-        // A byte order mark says nothing in UTF-8 and would shift the first column.
-        Ok(text) => (text.strip_prefix('\u{feff}').map(str::to_owned).unwrap_or(text), None),
-        Err(error) => {
-            let line = error.as_bytes()[..error.utf8_error().valid_up_to()]
-                .iter()
-                .filter(|byte| **byte == b'\n')
-                .count()
-                + 1;
-            let text = String::from_utf8_lossy(error.as_bytes()).into_owned();
-            (text, Some((&codes::NOT_UTF8, format!("line {line} of this file is not UTF-8 text"))))
-        }
-    }
+    std::fs::read(path).map_err(|error| (&codes::FILE_UNREADABLE, unreadable(Some(&error))))
 }
 
 fn unreadable(error: Option<&io::Error>) -> String {

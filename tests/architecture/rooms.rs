@@ -21,7 +21,7 @@ pub(crate) const ROWS: &[Row] = &[
     (
         "parse",
         &["quantity", "finding", "source", "model", "parse"],
-        &["csv", "jiff", "pulldown_cmark", "toml"],
+        &["csv", "jiff", "pulldown_cmark", "rayon", "toml"],
     ),
     ("schema", &["quantity", "finding", "model", "schema"], &["serde_json"]),
     ("figures", &["quantity", "model", "figures"], &["jiff", "libm", "proptest"]),
@@ -34,13 +34,13 @@ pub(crate) const ROWS: &[Row] = &[
     (
         "proof",
         &["quantity", "finding", "source", "model", "parse", "figures", "proof"],
-        &["jiff", "proptest", "strsim"],
+        &["jiff", "proptest", "rayon", "strsim"],
     ),
     ("sheets", &["quantity", "model", "parse", "figures", "sheets"], &["jiff", "serde"]),
     (
         "render",
         &["finding", "source", "parse", "proof", "sheets", "render"],
-        &["jiff", "minify_html", "pulldown_cmark", "qrcode", "tera"],
+        &["jiff", "pulldown_cmark", "qrcode", "tera"],
     ),
     ("write", &["render", "write"], &[]),
     (
@@ -51,7 +51,7 @@ pub(crate) const ROWS: &[Row] = &[
     (
         "command",
         &["finding", "source", "parse", "schema", "figures", "proof", "render", "write", "compile"],
-        &["clap", "jiff", "include_dir", "serde_json"],
+        &["clap", "jiff", "include_dir", "indicatif", "serde_json"],
     ),
     ("lib.rs", &[], &[]),
     ("main.rs", &["command"], &["clap", "jiff"]),

@@ -1,0 +1,56 @@
+//! Bytes as they come from outside, made into a text with a role.
+
+use crate::finding::{FileId, Finding, Place};
+
+use super::library::role_of;
+use super::{Layer, Role, Sources, codes, name};
+
+impl Sources {
+    /// Adds a file as it was read, by its path inside the site or library, and says what is wrong with its bytes or its name.
+    ///
+    /// None where nothing at that path is read. Bytes that are not UTF-8 are reported and replaced, so that the rest of the file
+    /// can be looked at.
+    ///
+    /// # Examples
+    /// ```
+    /// use wardsheet::source::{Layer, Sources};
+    /// let mut sources = Sources::default();
+    /// let (_, found) = sources.add_bytes("animals/juniper.toml", Layer::Own, vec![0xff]).expect("an animal");
+    /// assert_eq!(found[0].code.name, "not-utf8");
+    /// assert!(sources.add_bytes("notes.txt", Layer::Own, Vec::new()).is_none());
+    /// ```
+    pub fn add_bytes(
+        &mut self,
+        inside: &str,
+        layer: Layer,
+        bytes: Vec<u8>,
+    ) -> Option<(FileId, Vec<Finding>)> {
+        let (role, name) = role_of(inside)?;
+        let (text, broken) = decoded(bytes);
+        let id = self.add(inside, role, name, layer, text);
+        let mut findings = Vec::new();
+        if let Some(line) = broken {
+            let message = format!("line {line} of this file is not UTF-8 text");
+            findings.push(Finding::new(&codes::NOT_UTF8, Place::start_of(id), message));
+        }
+        let names_a_page =
+            matches!(role, Role::Species | Role::Animal | Role::Page | Role::Standard);
+        if names_a_page && !name::is_usable(name) {
+            findings.push(name::unusable(id, name));
+        }
+        Some((id, findings))
+    }
+}
+
+/// The text of some bytes, and the first line that is not UTF-8 where there is one.
+fn decoded(bytes: Vec<u8>) -> (String, Option<usize>) {
+    match String::from_utf8(bytes) {
+        // A byte order mark says nothing in UTF-8 and would shift the first column.
+        Ok(text) => (text.strip_prefix('\u{feff}').map(str::to_owned).unwrap_or(text), None),
+        Err(error) => {
+            let whole = &error.as_bytes()[..error.utf8_error().valid_up_to()];
+            let line = whole.iter().filter(|byte| **byte == b'\n').count() + 1;
+            (String::from_utf8_lossy(error.as_bytes()).into_owned(), Some(line))
+        }
+    }
+}
