@@ -7,8 +7,10 @@ use clap::Parser;
 use wardsheet::command::{Command, Outside};
 
 fn main() -> ExitCode {
+    let start = std::time::Instant::now();
     let command = Command::parse();
-    let (mut out, mut err) = (std::io::stdout().lock(), std::io::stderr().lock());
+    // Standard error is not locked: the bar that shows progress is drawn from the threads that do the work.
+    let (mut out, mut err) = (std::io::stdout().lock(), std::io::stderr());
     let here = match std::env::current_dir() {
         Ok(here) => here,
         Err(error) => {
@@ -16,13 +18,22 @@ fn main() -> ExitCode {
             return ExitCode::from(2);
         }
     };
-    let colour = std::io::stderr().is_terminal()
-        && std::env::var_os("NO_COLOR").is_none_or(|value| value.is_empty());
+    let terminal = err.is_terminal();
+    let colour = terminal && std::env::var_os("NO_COLOR").is_none_or(|value| value.is_empty());
     let mut input = std::io::stdin().lock();
-    let asks = std::io::stdin().is_terminal() && std::io::stderr().is_terminal();
+    let asks = std::io::stdin().is_terminal() && terminal;
     let answers = asks.then_some(&mut input as &mut dyn std::io::BufRead);
-    let mut outside =
-        Outside { today: today(), here, out: &mut out, err: &mut err, answers, colour };
+    let elapsed = || start.elapsed();
+    let mut outside = Outside {
+        today: today(),
+        here,
+        out: &mut out,
+        err: &mut err,
+        answers,
+        colour,
+        terminal,
+        elapsed: &elapsed,
+    };
     let outcome = command.run(&mut outside);
     ExitCode::from(outcome as u8)
 }

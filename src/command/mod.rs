@@ -10,6 +10,7 @@ mod history;
 mod import;
 mod log;
 mod open;
+mod progress;
 mod proof;
 mod round;
 mod schema;
@@ -47,6 +48,10 @@ pub struct Outside<'a> {
     pub answers: Option<&'a mut dyn io::BufRead>,
     /// Whether findings may be drawn in colour.
     pub colour: bool,
+    /// Whether standard error is a terminal, where progress may be shown.
+    pub terminal: bool,
+    /// How long the run has taken so far.
+    pub elapsed: &'a dyn Fn() -> std::time::Duration,
 }
 
 /// Compiles care data into care sheets.

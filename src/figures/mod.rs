@@ -39,6 +39,7 @@ pub mod working;
 use std::collections::BTreeMap;
 
 use jiff::civil::Date;
+use rayon::prelude::*;
 
 use crate::model::Model;
 
@@ -64,7 +65,8 @@ pub fn figures(model: &Model, as_of: Date) -> Figures {
     let of_species =
         |(name, species)| (String::clone(name), species::species(model, species, as_of));
     let species: BTreeMap<_, _> = model.species.iter().map(of_species).collect();
-    let animals = model.animals.iter().filter_map(|(name, animal)| {
+    // Each animal by itself: the growth curves are fitted on all cores.
+    let animals = model.animals.par_iter().filter_map(|(name, animal)| {
         let species = model.species.get(&animal.species.name)?;
         Some((name.clone(), animal::animal(model, animal, species, as_of)))
     });

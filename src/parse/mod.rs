@@ -22,8 +22,10 @@ mod store;
 mod table;
 mod words;
 
+use rayon::prelude::*;
+
 use crate::finding::{Finding, Place};
-use crate::model::Model;
+use crate::model::{Animal, Model};
 use crate::source::{Role, SourceFile, Sources};
 
 pub use map::map_of;
@@ -75,21 +77,12 @@ pub fn parse(sources: &Sources) -> (Model, Vec<Finding>) {
         let map = gather(&mut findings, map::map_of(file.id, &file.text));
         model.maps.insert(name.to_owned(), map);
     }
-    for (name, file) in sources.nearest(Role::Animal) {
-        let Some(file) = present(Some(file), &mut findings) else { continue };
-        if let Some(mut animal) = gather(&mut findings, animal::animal(file)) {
-            if let Some(file) = sources.named(Role::Log, name) {
-                animal.log = gather(&mut findings, log::log(file));
-            }
-            for logger in &mut animal.loggers {
-                let Some(file) = sources.named(Role::Readings, &logger.readings.name) else {
-                    continue;
-                };
-                logger.file = Some(file.id);
-                if let Some(map) = model.maps.get(&logger.map.name) {
-                    logger.recordings = gather(&mut findings, recordings(file, map));
-                }
-            }
+    // There are far more animals than anything else: they are read on all cores, and taken up in the order of their names.
+    let animals: Vec<_> = sources.nearest(Role::Animal).into_iter().collect();
+    let read: Vec<_> =
+        animals.par_iter().map(|(name, file)| (*name, with_tables(sources, &model.maps, name, file))).collect();
+    for (name, animal) in read {
+        if let Some(animal) = gather(&mut findings, animal) {
             model.animals.insert(name.to_owned(), animal);
         }
     }
@@ -104,6 +97,31 @@ pub fn parse(sources: &Sources) -> (Model, Vec<Finding>) {
         photo::measure(&photo, sources, &mut model.photos, &mut findings);
     }
     (model, findings)
+}
+
+/// Reads an animal with its log and what its data loggers recorded.
+fn with_tables(
+    sources: &Sources,
+    maps: &BTreeMap<String, Map>,
+    name: &str,
+    file: &SourceFile,
+) -> (Option<Animal>, Vec<Finding>) {
+    let mut findings = Vec::new();
+    let Some(file) = present(Some(file), &mut findings) else { return (None, findings) };
+    let Some(mut animal) = gather(&mut findings, animal::animal(file)) else {
+        return (None, findings);
+    };
+    if let Some(file) = sources.named(Role::Log, name) {
+        animal.log = gather(&mut findings, log::log(file));
+    }
+    for logger in &mut animal.loggers {
+        let Some(file) = sources.named(Role::Readings, &logger.readings.name) else { continue };
+        logger.file = Some(file.id);
+        if let Some(map) = maps.get(&logger.map.name) {
+            logger.recordings = gather(&mut findings, recordings(file, map));
+        }
+    }
+    (Some(animal), findings)
 }
 
 fn gather<T>(findings: &mut Vec<Finding>, (made, found): (T, Vec<Finding>)) -> T {

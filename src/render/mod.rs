@@ -1,4 +1,4 @@
-//! Sheets to bytes: templates, Markdown, minifying.
+//! Sheets to bytes: templates, Markdown, and pages closed up.
 //!
 //! A [`Look`] is made once from the templates and the theme; it then sets any number of sheets, on any number of threads.
 //! Nothing here decides what a page says.
@@ -9,6 +9,7 @@ mod calendar;
 mod square;
 mod style;
 mod theme;
+mod tight;
 
 use tera::{Context, Tera};
 
@@ -61,7 +62,7 @@ impl Look {
         }
     }
 
-    /// Sets a sheet in its template and minifies it.
+    /// Sets a sheet in its template and closes the page up.
     ///
     /// # Errors
     /// A finding where the template asks for something that the sheet does not have.
@@ -70,8 +71,7 @@ impl Look {
             .and_then(|context| self.tera.render(wanted.template(), &context))
             .map_err(|error| broken(sources, &error))?;
         let path = wanted.path();
-        let bytes =
-            if path.ends_with(".html") { minify(html.as_bytes()) } else { html.into_bytes() };
+        let bytes = if path.ends_with(".html") { tight::tight(&html) } else { html.into_bytes() };
         Ok(File { path, bytes })
     }
 }
@@ -89,15 +89,6 @@ fn prose_filter(
         deeper: arguments.get("deeper")?.unwrap_or_default(),
     };
     Ok(prose::html_within(words, place))
-}
-
-/// Makes a page smaller without changing what a reader or a checker sees of it.
-fn minify(html: &[u8]) -> Vec<u8> {
-    let mut settings = minify_html::Cfg::new();
-    settings.keep_closing_tags = false;
-    settings.keep_html_and_head_opening_tags = true;
-    settings.minify_css = false;
-    minify_html::minify(html, &settings)
 }
 
 /// Turns a template's error into a finding at the template, where it is one of the site's own.

@@ -131,6 +131,13 @@ impl Sources {
         text: String,
     ) -> FileId {
         let id = FileId(u32::try_from(self.files.len()).unwrap_or(u32::MAX));
+        let of_role = self.nearest.entry(role).or_default();
+        match of_role.get(name).and_then(|known| self.files.get(known.0 as usize)) {
+            Some(known) if known.layer <= layer => {}
+            _ => {
+                of_role.insert(name.to_owned(), id);
+            }
+        }
         self.files.push(SourceFile {
             id,
             path: path.into(),

@@ -6,7 +6,7 @@ use std::path::Path;
 
 use crate::render::File;
 
-use super::{LIST, REQUESTED, WriteError, place_files, read_list, write_list};
+use super::{LIST, REQUESTED, Stage, WriteError, read_list};
 
 /// Why a folder could not be laid out.
 #[derive(Debug)]
@@ -45,10 +45,7 @@ pub fn write_fresh(dir: &Path, files: &[File]) -> Result<(), FreshError> {
 /// # Errors
 /// When the system refuses, or a file that the tool has not written stands in the way.
 pub fn write_some(out: &Path, files: &[File]) -> Result<(), WriteError> {
-    let mut list = read_list(out, LIST);
-    place_files(out, files, &list)?;
-    list.extend(files.iter().map(|file| file.path.clone()));
-    write_list(out, LIST, &list)
+    write_beside(out, files, LIST)
 }
 
 /// Writes a sheet that was asked for by itself. A later compile does not make it again and does not remove it.
@@ -56,13 +53,14 @@ pub fn write_some(out: &Path, files: &[File]) -> Result<(), WriteError> {
 /// # Errors
 /// When the system refuses, or a file that the tool has not written stands in the way.
 pub fn write_on_request(out: &Path, files: &[File]) -> Result<(), WriteError> {
-    let mut list = read_list(out, REQUESTED);
-    let mut known = read_list(out, LIST);
-    known.extend(list.iter().cloned());
-    // The list of a compile holds them only while they are put in place.
-    let compiled = read_list(out, LIST);
-    place_files(out, files, &known)?;
-    write_list(out, LIST, &compiled)?;
-    list.extend(files.iter().map(|file| file.path.clone()));
-    write_list(out, REQUESTED, &list)
+    write_beside(out, files, REQUESTED)
+}
+
+fn write_beside(out: &Path, files: &[File], list: &str) -> Result<(), WriteError> {
+    let stage = Stage::open(out)?;
+    files.iter().try_for_each(|file| stage.put(file).map(|_| ()))?;
+    let mut paths = read_list(out, list);
+    paths.extend(stage.paths());
+    stage.swap_listed(list, &paths)?;
+    Ok(())
 }

@@ -1,13 +1,19 @@
-//! The output tree: staged beside the old one, then put in place file by file.
+//! The output tree: staged beside the old one, then put in place in one sweep.
 //!
-//! Every file is first written whole into a folder of its own under the output folder. Only when all of them are there are
-//! they moved to their places, each in one step; what an earlier compile wrote and this one did not is then removed. A file
-//! that the tool has not written is never touched: the list of those it has is kept beside them.
+//! A [`Stage`] takes one file at a time, from any number of threads, so that no more of the output is in memory than is being
+//! worked on. A file that is on the disk already, byte for byte, is left alone; any other is written whole into a folder of its
+//! own under the output folder. Only when all of them are there does that folder take the name of the swap, in one step of the
+//! system. From then on the new site counts: its files are moved to their places, each in one step, and what an earlier compile
+//! wrote and this one did not is removed. Whatever is interrupted before that step leaves the old site whole; what is
+//! interrupted after it is finished by the next write, since all that is needed lies in the swap.
+//!
+//! A file that the tool has not written is never touched: the list of those it has is kept beside them.
 
 #![expect(clippy::disallowed_methods, reason = "this room is where the disk is written")]
 
 mod append;
 mod fresh;
+mod stage;
 
 use std::collections::BTreeSet;
 use std::io;
@@ -17,21 +23,22 @@ use crate::render::File;
 
 pub use append::{append_line, write_log};
 pub use fresh::{FreshError, write_fresh, write_on_request, write_some};
+pub use stage::{Fate, Stage};
 
 /// The list of files that the tool has written, kept in the output folder.
 const LIST: &str = ".wardsheet-files";
 /// The list of sheets that were asked for by themselves; a compile leaves them.
 const REQUESTED: &str = ".wardsheet-requested";
-/// Where files wait until all of them are there.
-const STAGE: &str = ".wardsheet-stage";
 
 /// What a write has done.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 pub struct Written {
-    /// How many files there are.
-    pub files: usize,
-    /// How many of them are new or have changed.
+    /// How many files are there that were not.
+    pub new: usize,
+    /// How many files have other bytes than before.
     pub changed: usize,
+    /// How many files are as they were, and were not written.
+    pub unchanged: usize,
     /// How many files of an earlier compile were removed.
     pub removed: usize,
 }
@@ -43,12 +50,17 @@ pub enum WriteError {
     Io(PathBuf, io::Error),
     /// A file stands in the way that the tool has not written.
     InTheWay(PathBuf),
+    /// Another run is writing to the same folder.
+    Busy(PathBuf),
 }
 
 impl std::fmt::Display for WriteError {
     fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         match self {
             WriteError::Io(path, error) => write!(out, "cannot write {}: {error}", path.display()),
+            WriteError::Busy(path) => {
+                write!(out, "another run of wardsheet is writing to {}", path.display())
+            }
             WriteError::InTheWay(path) => {
                 write!(
                     out,
@@ -69,57 +81,9 @@ impl std::error::Error for WriteError {}
 /// # Errors
 /// When the system refuses, or a file that the tool has not written stands in the way.
 pub fn write(out: &Path, files: &[File]) -> Result<Written, WriteError> {
-    let earlier = read_list(out, LIST);
-    let changed = place_files(out, files, &earlier)?;
-    let now: BTreeSet<String> = files.iter().map(|file| file.path.clone()).collect();
-    let mut removed = 0;
-    for stale in earlier.difference(&now) {
-        let place = out.join(stale);
-        if std::fs::remove_file(&place).is_ok() {
-            removed += 1;
-            remove_empty_folders(out, &place);
-        }
-    }
-    write_list(out, LIST, &now)?;
-    Ok(Written { files: files.len(), changed, removed })
-}
-
-/// Stages the files that are new or have changed, then moves them to their places. Returns how many there were.
-fn place_files(
-    out: &Path,
-    files: &[File],
-    earlier: &BTreeSet<String>,
-) -> Result<usize, WriteError> {
-    let stage = out.join(STAGE);
-    remove_stage(&stage)?;
-    let mut staged = Vec::new();
-    for file in files {
-        let place = out.join(&file.path);
-        match std::fs::read(&place) {
-            Ok(bytes) if bytes == file.bytes => continue,
-            Ok(_) if !earlier.contains(&file.path) => {
-                remove_stage(&stage)?;
-                return Err(WriteError::InTheWay(place));
-            }
-            _ => {}
-        }
-        let waiting = stage.join(&file.path);
-        create_folder(&waiting)?;
-        std::fs::write(&waiting, &file.bytes)
-            .map_err(|error| WriteError::Io(waiting.clone(), error))?;
-        staged.push((waiting, place));
-    }
-    // Both lists hold while files are being moved, so that an interruption leaves nothing unaccounted for.
-    let both: BTreeSet<String> =
-        earlier.iter().cloned().chain(files.iter().map(|file| file.path.clone())).collect();
-    write_list(out, LIST, &both)?;
-    let changed = staged.len();
-    for (waiting, place) in staged {
-        create_folder(&place)?;
-        std::fs::rename(&waiting, &place).map_err(|error| WriteError::Io(place, error))?;
-    }
-    remove_stage(&stage)?;
-    Ok(changed)
+    let stage = Stage::open(out)?;
+    files.iter().try_for_each(|file| stage.put(file).map(|_| ()))?;
+    stage.swap()
 }
 
 fn read_list(out: &Path, list: &str) -> BTreeSet<String> {
@@ -131,16 +95,8 @@ fn read_list(out: &Path, list: &str) -> BTreeSet<String> {
     text.lines().filter(own).map(str::to_owned).collect()
 }
 
-fn write_list(out: &Path, list: &str, files: &BTreeSet<String>) -> Result<(), WriteError> {
-    let text: String = files.iter().map(|path| format!("{path}\n")).collect();
-    let place = out.join(list);
-    if std::fs::read_to_string(&place).is_ok_and(|old| old == text) {
-        return Ok(());
-    }
-    let waiting = out.join(format!("{list}.new"));
-    create_folder(&waiting)?;
-    std::fs::write(&waiting, text).map_err(|error| WriteError::Io(waiting.clone(), error))?;
-    std::fs::rename(&waiting, &place).map_err(|error| WriteError::Io(place, error))
+fn list_text(files: &BTreeSet<String>) -> String {
+    files.iter().map(|path| format!("{path}\n")).collect()
 }
 
 fn create_folder(file: &Path) -> Result<(), WriteError> {
@@ -148,10 +104,10 @@ fn create_folder(file: &Path) -> Result<(), WriteError> {
     std::fs::create_dir_all(folder).map_err(|error| WriteError::Io(folder.to_owned(), error))
 }
 
-fn remove_stage(stage: &Path) -> Result<(), WriteError> {
-    match std::fs::remove_dir_all(stage) {
+fn remove_folder(folder: &Path) -> Result<(), WriteError> {
+    match std::fs::remove_dir_all(folder) {
         Err(error) if error.kind() != io::ErrorKind::NotFound => {
-            Err(WriteError::Io(stage.to_owned(), error))
+            Err(WriteError::Io(folder.to_owned(), error))
         }
         _ => Ok(()),
     }

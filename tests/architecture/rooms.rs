@@ -23,7 +23,7 @@ pub(crate) const ROWS: &[Row] = &[
     (
         "parse",
         &["quantity", "finding", "photo", "source", "model", "parse"],
-        &["csv", "jiff", "pulldown_cmark", "toml"],
+        &["csv", "jiff", "pulldown_cmark", "rayon", "toml"],
     ),
     ("schema", &["quantity", "finding", "model", "schema"], &["serde_json"]),
     ("figures", &["quantity", "model", "figures"], &["jiff", "libm", "proptest"]),
@@ -36,19 +36,22 @@ pub(crate) const ROWS: &[Row] = &[
     (
         "proof",
         &["quantity", "finding", "source", "model", "parse", "figures", "proof"],
-        &["jiff", "proptest", "strsim"],
+        &["jiff", "proptest", "rayon", "strsim"],
     ),
     ("changes", &["quantity", "model", "figures", "changes"], &["jiff", "serde_json"]),
     ("sheets", &["quantity", "model", "parse", "figures", "sheets"], &["jiff", "serde"]),
     (
         "render",
         &["finding", "source", "parse", "proof", "sheets", "render"],
-        &["jiff", "minify_html", "pulldown_cmark", "qrcode", "tera"],
+        &["jiff", "pulldown_cmark", "qrcode", "tera"],
     ),
     ("write", &["render", "write"], &[]),
     (
-        "compile.rs",
-        &["finding", "photo", "source", "model", "parse", "figures", "proof", "sheets", "render"],
+        "compile",
+        &[
+            "finding", "photo", "source", "model", "parse", "figures", "proof", "sheets", "render",
+            "compile",
+        ],
         &["jiff", "rayon"],
     ),
     (
@@ -57,7 +60,7 @@ pub(crate) const ROWS: &[Row] = &[
             "finding", "source", "model", "parse", "schema", "figures", "proof", "changes",
             "render", "write", "compile",
         ],
-        &["clap", "jiff", "include_dir", "serde_json"],
+        &["clap", "jiff", "include_dir", "indicatif", "serde_json"],
     ),
     ("lib.rs", &[], &[]),
     ("main.rs", &["command"], &["clap", "jiff"]),

@@ -1,0 +1,108 @@
+//! The files that stand beside the pages: the theme, photos written anew, calendars, and the note in the private part.
+
+use rayon::prelude::*;
+
+use crate::finding::{self, Finding};
+use crate::model::Animal;
+use crate::parse::photo_fault;
+use crate::photo::{Fault, Kept};
+use crate::render::{File, calendar, theme};
+use crate::sheets::picture::{Printed, print_name, printed};
+use crate::sheets::{calendar_path, due};
+use crate::source::Sources;
+
+use super::{Checked, Halt};
+
+/// A note that keeps the private part from being published by mistake.
+const PRIVATE_NOTE: &str = "These sheets hold addresses, telephone numbers and the histories of animals.\n\
+    Do not publish this folder. The folder to publish is `public`, beside it.\n";
+
+/// The theme and the note.
+pub(super) fn fixed(sources: &Sources) -> Vec<File> {
+    let mut files = theme(sources);
+    let bytes = PRIVATE_NOTE.as_bytes().to_vec();
+    files.push(File { path: "private/DO-NOT-PUBLISH.txt".to_owned(), bytes });
+    files
+}
+
+/// The animals that have a calendar: those that are kept.
+pub(super) fn with_calendar(checked: &Checked) -> Vec<&str> {
+    let animals = checked.model.animals.iter();
+    animals.filter(|(_, animal)| animal.is_kept()).map(|(key, _)| key.as_str()).collect()
+}
+
+/// The calendar of an animal: what is due, day by day. None where the model does not hold it.
+pub(super) fn calendar_of(checked: &Checked, key: &str) -> Option<File> {
+    let Checked { model, figures, .. } = checked;
+    let animal: &Animal = model.animals.get(key)?;
+    let species = model.species.get(&animal.species.name)?;
+    let events = due::calendar(model, figures, key, animal, species, figures.animals.get(key)?);
+    let revision = due::revision(&[animal], figures.as_of);
+    let text = calendar(&events, &format!("Care of {}", animal.name), figures.as_of, revision);
+    Some(File { path: calendar_path(key), bytes: text.into_bytes() })
+}
+
+/// Writes the photos that pages show anew, on all cores, and hands on each print whose path is wanted.
+///
+/// # Errors
+/// A finding for every photo that breaks off, or what `take` returned first.
+pub(super) fn photos<E: Send>(
+    sources: &Sources,
+    checked: &Checked,
+    wants: &(impl Fn(&str) -> bool + Sync),
+    take: &(impl Fn(File) -> Result<(), E> + Sync + ?Sized),
+) -> Result<(), Halt<E>> {
+    // One photo may be named by many animals; it is decoded once.
+    let kept = Kept::default();
+    let one = |one: &Printed| -> Result<(), Halt<E>> {
+        // Every print of a photo stands beside the others: where the folder is not wanted none of them is made.
+        let folders = one.folders.iter().filter(|folder| wants(&format!("{folder}/")));
+        let folders: Vec<&String> = folders.collect();
+        if folders.is_empty() {
+            return Ok(());
+        }
+        // A photo that has gone since it was measured is as good as one that breaks off.
+        let fault = |fault: &Fault| Halt::Broken(vec![photo_fault(&one.photo, fault)]);
+        let Some(Ok(bytes)) = sources.photo(&one.photo.name) else {
+            return Err(fault(&Fault::Broken));
+        };
+        let prints = kept.prints(&bytes);
+        for print in prints.as_ref().as_ref().map_err(fault)? {
+            for folder in &folders {
+                let path = format!("{folder}/{}", print_name(print.width, print.height));
+                take(File { path, bytes: print.bytes.clone() }).map_err(Halt::Refused)?;
+            }
+        }
+        Ok(())
+    };
+    let made: Vec<Result<(), Halt<E>>> = printed(&checked.model).par_iter().map(one).collect();
+    let mut broken: Vec<Finding> = Vec::new();
+    for result in made {
+        match result {
+            Ok(()) => {}
+            Err(Halt::Broken(findings)) => broken.extend(findings),
+            Err(refused) => return Err(refused),
+        }
+    }
+    if broken.is_empty() {
+        return Ok(());
+    }
+    finding::sort(&mut broken);
+    Err(Halt::Broken(broken))
+}
+
+/// The photos that the private sheets of some animals show, or of all where none is named, for a sheet that is written by itself.
+///
+/// # Errors
+/// A finding for every photo that breaks off.
+pub fn private_photos(
+    sources: &Sources,
+    checked: &Checked,
+    animals: &[String],
+) -> Result<Vec<File>, Vec<Finding>> {
+    let wants = |path: &str| {
+        let key = path.strip_prefix("private/animals/").and_then(|rest| rest.split('/').next());
+        key.is_some_and(|key| animals.is_empty() || animals.iter().any(|animal| animal == key))
+    };
+    super::pages::gathered(|keep| photos(sources, checked, &wants, keep))
+}

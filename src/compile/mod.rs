@@ -1,0 +1,62 @@
+//! The whole compile without a disk: texts in, pages and findings out.
+//!
+//! [`check`] reads, works out and proves. [`Pages`] sets a page at a time, [`compile`] all of them; [`handover`], [`sitter`] and
+//! [`round`] set a sheet that was asked for by itself.
+
+mod beside;
+mod open;
+mod pages;
+mod single;
+
+use std::collections::BTreeSet;
+
+use jiff::civil::Date;
+
+use crate::figures::{Figures, figures};
+use crate::finding::Finding;
+use crate::model::Model;
+use crate::parse::parse;
+use crate::proof::{Evidence, proof, with_site_severities};
+use crate::source::Sources;
+
+pub use beside::private_photos;
+pub use open::before_handover;
+pub use pages::{Halt, Pages, compile};
+pub use single::{handover, round, sitter};
+
+/// Everything that is known of a site once it has been read and checked.
+#[derive(Debug)]
+pub struct Checked {
+    /// What the files say.
+    pub model: Model,
+    /// What was worked out.
+    pub figures: Figures,
+    /// What is wrong or doubtful, in the order of the files.
+    pub findings: Vec<Finding>,
+}
+
+/// Reads, types, works out and checks, and writes nothing.
+///
+/// `read` holds what the reading of the files has found already.
+pub fn check(sources: &Sources, read: Vec<Finding>, as_of: Date) -> Checked {
+    let (model, parsed) = parse(sources);
+    let figures = figures(&model, as_of);
+    let mut found = read;
+    found.extend(parsed);
+    let faulty: BTreeSet<_> =
+        found.iter().filter_map(|finding| finding.place).map(|place| place.file).collect();
+    let mut proved = proof(&Evidence { sources, model: &model, figures: &figures });
+    // A figure that could not be read has been reported; that it is missing too would be said twice.
+    proved.retain(|finding| {
+        !(reports_absence(finding)
+            && finding.place.is_some_and(|place| faulty.contains(&place.file)))
+    });
+    found.extend(proved);
+    let findings = with_site_severities(&model, found);
+    Checked { model, figures, findings }
+}
+
+/// Tells whether a finding says that something is not there.
+fn reports_absence(finding: &Finding) -> bool {
+    finding.code.name.ends_with("-missing")
+}

@@ -1,0 +1,361 @@
+//! A page with nothing in it that neither a reader nor a checker would miss, in one pass over its bytes.
+//!
+//! White space is closed up to one space and left out where the element beside it starts a line of its own, comments go, and
+//! an attribute loses the quotes it does not need. What stands in `pre`, `textarea`, `script` and `style` is kept as it is.
+//! A general minifier builds a tree of every page; for pages from templates that are tidy already, that took longer than
+//! everything else in a compile (`cargo bench --bench compile` shows it as part of the floor).
+
+/// Elements whose content is kept as it stands.
+const KEPT: [&str; 4] = ["pre", "textarea", "script", "style"];
+
+/// HTML elements that have no end, where a slash before `>` says nothing.
+const VOID: [&str; 13] = [
+    "area", "base", "br", "col", "embed", "hr", "img", "input", "link", "meta", "source", "track",
+    "wbr",
+];
+
+/// Elements beside which white space is never shown: those that start a line of their own, those of the head, and shapes, which
+/// stand only in drawings.
+const ALONE: [&str; 56] = [
+    "address",
+    "article",
+    "aside",
+    "base",
+    "blockquote",
+    "body",
+    "br",
+    "caption",
+    "circle",
+    "col",
+    "colgroup",
+    "dd",
+    "desc",
+    "details",
+    "div",
+    "dl",
+    "dt",
+    "fieldset",
+    "figcaption",
+    "figure",
+    "footer",
+    "form",
+    "g",
+    "h1",
+    "h2",
+    "h3",
+    "h4",
+    "h5",
+    "h6",
+    "head",
+    "header",
+    "hr",
+    "html",
+    "legend",
+    "li",
+    "line",
+    "link",
+    "main",
+    "meta",
+    "nav",
+    "ol",
+    "p",
+    "path",
+    "polyline",
+    "rect",
+    "section",
+    "summary",
+    "table",
+    "tbody",
+    "td",
+    "tfoot",
+    "th",
+    "thead",
+    "title",
+    "tr",
+    "ul",
+];
+
+/// Closes a page up.
+pub(super) fn tight(page: &str) -> Vec<u8> {
+    let mut set = Closing {
+        page: page.as_bytes(),
+        at: 0,
+        out: Vec::with_capacity(page.len()),
+        space: false,
+        glued: true,
+    };
+    while set.at < set.page.len() {
+        if set.page[set.at] == b'<' { set.tag() } else { set.text() }
+    }
+    set.out
+}
+
+struct Closing<'a> {
+    page: &'a [u8],
+    at: usize,
+    out: Vec<u8>,
+    /// White space has been passed over and not set yet.
+    space: bool,
+    /// White space would show nothing here.
+    glued: bool,
+}
+
+impl<'a> Closing<'a> {
+    fn rest(&self) -> &'a [u8] {
+        &self.page[self.at..]
+    }
+
+    /// Sets the space that was passed over, where it shows.
+    fn settle(&mut self) {
+        if self.space && !self.glued {
+            self.out.push(b' ');
+        }
+        self.space = false;
+    }
+
+    /// Sets text up to the next tag.
+    fn text(&mut self) {
+        while self.at < self.page.len() && self.page[self.at] != b'<' {
+            let rest = &self.page[self.at..];
+            let blank = rest.iter().take_while(|byte| is_space(**byte)).count();
+            if blank > 0 {
+                self.space = true;
+                self.at += blank;
+                continue;
+            }
+            self.settle();
+            self.glued = false;
+            let rest = &self.page[self.at..];
+            let plain = rest
+                .iter()
+                .take_while(|byte| !is_space(**byte) && !matches!(byte, b'<' | b'&'))
+                .count();
+            self.out.extend_from_slice(&rest[..plain]);
+            self.at += plain;
+            if plain == 0 && rest[0] == b'&' {
+                self.at += reference(rest, &mut self.out, true);
+            }
+        }
+    }
+
+    fn tag(&mut self) {
+        let rest = self.rest();
+        if rest.starts_with(b"<!--") {
+            self.at += find(rest, b"-->").map_or(rest.len(), |end| end + 3);
+            return;
+        }
+        if rest.starts_with(b"<!") || rest.starts_with(b"<?") {
+            let end = find(rest, b">").map_or(rest.len(), |end| end + 1);
+            self.out.extend_from_slice(&self.page[self.at..self.at + end]);
+            self.at += end;
+            (self.space, self.glued) = (false, true);
+            return;
+        }
+        let closes = rest.get(1) == Some(&b'/');
+        let from = self.at + 1 + usize::from(closes);
+        let length = self.page[from..].iter().take_while(|byte| is_of_name(**byte)).count();
+        if length == 0 || !self.page[from].is_ascii_alphabetic() {
+            // Not a tag: a sign of its own in the text.
+            self.settle();
+            self.glued = false;
+            self.out.push(b'<');
+            self.at += 1;
+            return;
+        }
+        let name = String::from_utf8_lossy(&self.page[from..from + length]).to_ascii_lowercase();
+        let alone = ALONE.binary_search(&name.as_str()).is_ok();
+        if alone {
+            self.space = false;
+        } else {
+            self.settle();
+        }
+        self.out.extend_from_slice(&self.page[self.at..from + length]);
+        self.at = from + length;
+        self.attributes(VOID.contains(&name.as_str()));
+        self.glued = alone;
+        if !closes && KEPT.contains(&name.as_str()) {
+            self.kept(&name);
+        }
+    }
+
+    /// Sets what stands between the name of a tag and its end.
+    fn attributes(&mut self, void: bool) {
+        let mut bare = false;
+        loop {
+            self.at += self.rest().iter().take_while(|byte| is_space(**byte)).count();
+            match self.rest() {
+                [] => return,
+                [b'>', ..] => {
+                    self.out.push(b'>');
+                    self.at += 1;
+                    return;
+                }
+                [b'/', b'>', ..] => {
+                    if !void {
+                        self.out.extend_from_slice(if bare { b" />" } else { b"/>" });
+                    } else {
+                        self.out.push(b'>');
+                    }
+                    self.at += 2;
+                    return;
+                }
+                [b'/', ..] => self.at += 1,
+                _ => bare = self.attribute(),
+            }
+        }
+    }
+
+    /// Sets one attribute, and tells whether its value stands without quotes.
+    fn attribute(&mut self) -> bool {
+        let ends = |byte: u8| is_space(byte) || matches!(byte, b'=' | b'>' | b'/');
+        let name = 1 + self.rest()[1..].iter().take_while(|byte| !ends(**byte)).count();
+        self.out.push(b' ');
+        self.out.extend_from_slice(&self.page[self.at..self.at + name]);
+        self.at += name;
+        let blank = self.rest().iter().take_while(|byte| is_space(**byte)).count();
+        if self.page.get(self.at + blank) != Some(&b'=') {
+            return false;
+        }
+        self.at += blank + 1;
+        self.at += self.rest().iter().take_while(|byte| is_space(**byte)).count();
+        let rest = self.rest();
+        let (value, length, mark) = match rest.first() {
+            Some(mark @ (b'"' | b'\'')) => {
+                let inner =
+                    rest[1..].iter().position(|byte| byte == mark).unwrap_or(rest.len() - 1);
+                (&rest[1..1 + inner], (inner + 2).min(rest.len()), *mark)
+            }
+            _ => {
+                let inner =
+                    rest.iter().take_while(|byte| !is_space(**byte) && **byte != b'>').count();
+                (&rest[..inner], inner, b'"')
+            }
+        };
+        if value.is_empty() {
+            self.at += length;
+            return false;
+        }
+        let needs_quotes = value.ends_with(b"/")
+            || value.iter().any(|byte| {
+                is_space(*byte) || matches!(byte, b'"' | b'\'' | b'=' | b'<' | b'>' | b'`' | b'&')
+            });
+        self.out.push(b'=');
+        if needs_quotes {
+            self.out.push(mark);
+            let mut at = 0;
+            while at < value.len() {
+                let plain = value[at..].iter().take_while(|byte| **byte != b'&').count();
+                self.out.extend_from_slice(&value[at..at + plain]);
+                at += plain;
+                if at < value.len() {
+                    at += reference(&value[at..], &mut self.out, false);
+                }
+            }
+            self.out.push(mark);
+        } else {
+            self.out.extend_from_slice(value);
+        }
+        self.at += length;
+        !needs_quotes
+    }
+
+    /// Sets what an element holds as it stands, up to its end.
+    fn kept(&mut self, name: &str) {
+        let rest = self.rest();
+        let end = (0..rest.len())
+            .find(|at| {
+                rest[*at..].starts_with(b"</")
+                    && rest
+                        .get(at + 2..at + 2 + name.len())
+                        .is_some_and(|found| found.eq_ignore_ascii_case(name.as_bytes()))
+            })
+            .unwrap_or(rest.len());
+        self.out.extend_from_slice(&self.page[self.at..self.at + end]);
+        self.at += end;
+    }
+}
+
+/// Sets a reference to a character, or the sign itself where that can stand for itself. Returns how much was read.
+fn reference(rest: &[u8], out: &mut Vec<u8>, in_text: bool) -> usize {
+    const PLAIN: [(&[u8], u8, bool); 4] = [
+        (b"&#x27;", b'\'', true),
+        (b"&#39;", b'\'', true),
+        (b"&#x2F;", b'/', false),
+        (b"&quot;", b'"', true),
+    ];
+    for (written, sign, only_in_text) in PLAIN {
+        if rest.starts_with(written) && (in_text || !only_in_text) {
+            out.push(sign);
+            return written.len();
+        }
+    }
+    out.push(b'&');
+    1
+}
+
+fn is_space(byte: u8) -> bool {
+    matches!(byte, b' ' | b'\n' | b'\t' | b'\r' | b'\x0c')
+}
+
+fn is_of_name(byte: u8) -> bool {
+    byte.is_ascii_alphanumeric() || matches!(byte, b'-' | b':')
+}
+
+fn find(text: &[u8], wanted: &[u8]) -> Option<usize> {
+    text.windows(wanted.len()).position(|window| window == wanted)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{ALONE, tight};
+
+    #[track_caller]
+    fn check(page: &str, expected: &str) {
+        assert_eq!(String::from_utf8(tight(page)).expect("UTF-8"), expected);
+        assert_eq!(tight(expected), expected.as_bytes(), "what is tight stays as it is");
+    }
+
+    #[test]
+    fn space_that_shows_is_kept_and_space_that_does_not_is_left_out() {
+        check(
+            "<!doctype html>\n<html lang=\"en\">\n<body>\n  <p>\n a  <b>b</b> \n c <i> d</i></p>\n\n<ul>\n<li>e</li>\n</ul></body>",
+            "<!doctype html><html lang=en><body><p>a <b>b</b> c <i> d</i></p><ul><li>e</li></ul></body>",
+        );
+        check("<p>a<!-- not for readers --> b", "<p>a b");
+        check(
+            "<pre> a\n  b </pre> <textarea>\n c </textarea>",
+            "<pre> a\n  b </pre> <textarea>\n c </textarea>",
+        );
+        check("a < b &amp; c &lt; d", "a < b &amp; c &lt; d");
+    }
+
+    #[test]
+    fn attributes_lose_the_quotes_they_do_not_need() {
+        check(
+            "<a  href=\"b.html\"\n class=\"c d\" hidden=\"\">e</a>",
+            "<a href=b.html class=\"c d\" hidden>e</a>",
+        );
+        check("<a href=\"https://example.org/\">", "<a href=\"https://example.org/\">");
+        check(
+            "<circle r=\"3.6\"/><img src=\"a b.png\" />",
+            "<circle r=3.6 /><img src=\"a b.png\">",
+        );
+        check("<p title='say \"no\"'>", "<p title='say \"no\"'>");
+        check(
+            "<a title=\"keeper&#x27;s\">keeper&#x27;s &quot;a&quot;</a>",
+            "<a title=\"keeper&#x27;s\">keeper's \"a\"</a>",
+        );
+    }
+
+    #[test]
+    fn a_page_that_is_cut_short_is_kept_as_far_as_it_goes() {
+        for page in ["<", "<a", "<a b", "<a b=", "<a b=\"c", "<!--", "<!d", "<pre>a", "&", "&#x2"] {
+            tight(page);
+        }
+    }
+
+    #[test]
+    fn the_elements_are_in_order_for_the_search() {
+        assert!(ALONE.is_sorted());
+    }
+}
