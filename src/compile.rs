@@ -66,13 +66,7 @@ pub fn compile(sources: &Sources, checked: &Checked) -> Result<Vec<File>, Vec<Fi
         return Err(Vec::new());
     }
     let look = Look::new(sources)?;
-    let set = |wanted: &Wanted| {
-        let mut sheet = sheets::build(&checked.model, &checked.figures, wanted)?;
-        if let (sheets::Sheet::Record(record), Wanted::Record(key)) = (&mut sheet, wanted) {
-            record.findings = open_findings(sources, checked, key);
-        }
-        Some(look.set(sources, wanted, &sheet))
-    };
+    let set = |wanted: &Wanted| page(sources, checked, &look, wanted);
     let pages: Vec<Result<File, Finding>> =
         sheets::plan(&checked.model).par_iter().filter_map(set).collect();
     let mut files = theme(sources);
@@ -94,6 +88,22 @@ pub fn compile(sources: &Sources, checked: &Checked) -> Result<Vec<File>, Vec<Fi
     });
     files.sort_by(|a, b| a.path.cmp(&b.path));
     Ok(files)
+}
+
+/// Sets one page of a checked site; none where the site does not hold what it is about.
+///
+/// The result is an error where a template of the site's own asks for something that the sheet does not have.
+pub fn page(
+    sources: &Sources,
+    checked: &Checked,
+    look: &Look,
+    wanted: &Wanted,
+) -> Option<Result<File, Finding>> {
+    let mut sheet = sheets::build(&checked.model, &checked.figures, wanted)?;
+    if let (sheets::Sheet::Record(record), Wanted::Record(key)) = (&mut sheet, wanted) {
+        record.findings = open_findings(sources, checked, key);
+    }
+    Some(look.set(sources, wanted, &sheet))
 }
 
 /// What is doubtful in the files of one animal.

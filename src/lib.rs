@@ -36,4 +36,6 @@ pub mod compile;
 
 pub mod write;
 
+pub mod preview;
+
 pub mod command;

@@ -49,8 +49,19 @@ pub(crate) const ROWS: &[Row] = &[
         &["jiff", "rayon"],
     ),
     (
+        "preview",
+        &["finding", "source", "sheets", "render", "compile", "preview"],
+        &["jiff"],
+    ),
+    ("preview/follow.rs", &["finding", "source", "compile", "preview"], &["ctrlc", "notify"]),
+    ("preview/watch.rs", &["preview"], &["notify"]),
+    ("preview/serve.rs", &["preview"], &["tiny_http"]),
+    (
         "command",
-        &["finding", "source", "parse", "schema", "figures", "proof", "render", "write", "compile"],
+        &[
+            "finding", "source", "parse", "schema", "figures", "proof", "render", "write", "compile",
+            "preview",
+        ],
         &["clap", "jiff", "include_dir", "serde_json"],
     ),
     ("lib.rs", &[], &[]),
