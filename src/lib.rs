@@ -40,4 +40,6 @@ pub mod compile;
 
 pub mod write;
 
+pub mod preview;
+
 pub mod command;

@@ -7,6 +7,7 @@ use clap::Args;
 
 use crate::compile::{Halt, Pages};
 use crate::finding;
+use crate::render::Look;
 use crate::write::{Stage, WriteError, Written};
 
 use super::format::Format;

@@ -10,6 +10,7 @@ mod history;
 mod import;
 mod log;
 mod open;
+mod preview;
 mod progress;
 mod proof;
 mod round;
@@ -73,6 +74,8 @@ enum Verb {
     Proof(proof::Arguments),
     /// Check, then write the site and the private sheets
     Compile(compile::Arguments),
+    /// Serve the site to this machine only, and follow every edit
+    Preview(preview::Arguments),
     /// The derived figures, as a table or as JSON
     Figures(figures::Arguments),
     /// Write the handover sheet of one animal
@@ -115,6 +118,7 @@ impl Command {
             Verb::Start(arguments) => start::run(&arguments, outside),
             Verb::Proof(arguments) => proof::run(&arguments, outside),
             Verb::Compile(arguments) => compile::run(&arguments, outside),
+            Verb::Preview(arguments) => preview::run(&arguments, outside),
             Verb::Figures(arguments) => figures::run(&arguments, outside),
             Verb::Handover(arguments) => handover::run(&arguments, outside),
             Verb::Log(arguments) => log::run(&arguments, outside),

@@ -6,7 +6,7 @@ use crate::compile::{Checked, check, private_photos};
 use crate::finding::{Finding, stops};
 use crate::parse;
 use crate::render::{File, theme};
-use crate::source::{Folder, Role, Sources};
+use crate::source::{Folder, ReadError, Role, Sources};
 use crate::write::{write_on_request, write_some};
 
 use super::format::Format;
@@ -19,21 +19,46 @@ pub(super) struct Opened {
     pub(super) checked: Checked,
 }
 
-pub(super) fn open(at: &Whereabouts, outside: &Outside<'_>) -> Result<Opened, Failure> {
-    let folder = Folder::find(at.site.as_deref(), &outside.here)?;
-    let (sources, read) = read_folder(&folder)?;
-    let checked = check(&sources, read, at.as_of.unwrap_or(outside.today));
-    Ok(Opened { folder: folder.path().to_owned(), sources, checked })
+/// A site's folder, which can be read again and again.
+pub(super) struct Site(Folder);
+
+/// Finds the site that is meant.
+pub(super) fn find(at: &Whereabouts, outside: &Outside<'_>) -> Result<Site, Failure> {
+    Ok(Site(Folder::find(at.site.as_deref(), &outside.here)?))
+}
+
+impl Site {
+    /// Reads the site and the libraries that it names.
+    pub(super) fn read(&self) -> Result<(Sources, Vec<Finding>), ReadError> {
+        read_folder(&self.0)
+    }
+
+    /// The folders that are read: the site's own and those of its libraries.
+    pub(super) fn folders(&self) -> Vec<PathBuf> {
+        let libraries = libraries(&self.0);
+        let outside = libraries.iter().filter(|library| *library != "builtin");
+        let mut folders = vec![self.0.path().to_owned()];
+        folders.extend(outside.map(|library| self.0.path().join(library)));
+        folders
+    }
 }
 
 /// Reads a site's folder with the libraries that it names.
-pub(super) fn read_folder(folder: &Folder) -> Result<(Sources, Vec<Finding>), Failure> {
+pub(super) fn read_folder(folder: &Folder) -> Result<(Sources, Vec<Finding>), ReadError> {
+    folder.read(&libraries(folder))
+}
+
+fn libraries(folder: &Folder) -> Vec<String> {
     let (first, _) = folder.read_site_file();
-    let libraries = first
-        .named(Role::Site, "wardsheet")
-        .map(|file| parse::libraries(&file.text))
-        .unwrap_or_default();
-    Ok(folder.read(&libraries)?)
+    let file = first.named(Role::Site, "wardsheet");
+    file.map(|file| parse::libraries(&file.text)).unwrap_or_default()
+}
+
+pub(super) fn open(at: &Whereabouts, outside: &Outside<'_>) -> Result<Opened, Failure> {
+    let site = find(at, outside)?;
+    let (sources, read) = site.read()?;
+    let checked = check(&sources, read, at.as_of.unwrap_or(outside.today));
+    Ok(Opened { folder: site.0.path().to_owned(), sources, checked })
 }
 
 impl Opened {

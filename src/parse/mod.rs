@@ -22,9 +22,12 @@ mod store;
 mod table;
 mod words;
 
+use std::collections::BTreeMap;
+
 use rayon::prelude::*;
 
 use crate::finding::{Finding, Place};
+use crate::model::map::Map;
 use crate::model::{Animal, Model};
 use crate::source::{Role, SourceFile, Sources};
 

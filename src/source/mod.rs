@@ -181,6 +181,27 @@ impl Sources {
         self.photos.contains_key(file_name)
     }
 
+    /// Tells whether the same photos exist in both.
+    pub fn same_photos(&self, other: &Sources) -> bool {
+        self.photos == other.photos
+    }
+
+    /// The same files under the same numbers, but those that the test names count for nothing.
+    ///
+    /// What is left can be looked at by itself, and a finding in it stands where it stands in the whole.
+    pub fn setting_aside(&self, test: impl Fn(&SourceFile) -> bool) -> Sources {
+        let set_aside = |file: &SourceFile| SourceFile {
+            role: Role::Page,
+            name: String::new(),
+            text: String::new(),
+            id: file.id,
+            path: file.path.clone(),
+            layer: file.layer,
+        };
+        let kept = |file| if test(file) { set_aside(file) } else { file.clone() };
+        Sources { files: self.files.iter().map(kept).collect(), photos: self.photos.clone() }
+    }
+
     /// Every file, in the order of reading.
     pub fn files(&self) -> &[SourceFile] {
         &self.files

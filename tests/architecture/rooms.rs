@@ -55,10 +55,18 @@ pub(crate) const ROWS: &[Row] = &[
         &["jiff", "rayon"],
     ),
     (
+        "preview",
+        &["finding", "source", "sheets", "render", "compile", "preview"],
+        &["jiff"],
+    ),
+    ("preview/follow.rs", &["finding", "source", "compile", "preview"], &["ctrlc", "notify"]),
+    ("preview/watch.rs", &["preview"], &["notify"]),
+    ("preview/serve.rs", &["preview"], &["tiny_http"]),
+    (
         "command",
         &[
             "finding", "source", "model", "parse", "schema", "figures", "proof", "changes",
-            "render", "write", "compile",
+            "render", "write", "compile", "preview",
         ],
         &["clap", "jiff", "include_dir", "indicatif", "serde_json"],
     ),
