@@ -22,6 +22,7 @@ pub mod lamp;
 pub mod lifetime;
 pub mod light;
 pub mod moisture;
+pub mod overriding;
 pub mod plan;
 mod power_cut;
 pub mod prey;

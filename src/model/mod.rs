@@ -7,7 +7,9 @@ pub mod animal;
 pub mod cited;
 pub mod housing;
 pub mod log;
+pub mod overriding;
 pub mod site;
+pub mod slot;
 pub mod source;
 pub mod species;
 pub mod standard;
@@ -18,6 +20,7 @@ use std::collections::BTreeMap;
 
 pub use animal::Animal;
 pub use cited::{Cited, Named};
+pub use overriding::Override;
 pub use site::{Page, Private, Site};
 pub use source::Source;
 pub use species::Species;
@@ -36,6 +39,8 @@ pub struct Model {
     pub standards: BTreeMap<String, Standard>,
     /// Species.
     pub species: BTreeMap<String, Species>,
+    /// Single figures that a nearer folder has put in place of a farther one's, in the order in which they took effect.
+    pub overrides: Vec<Override>,
     /// Animals.
     pub animals: BTreeMap<String, Animal>,
     /// Further pages.

@@ -9,6 +9,7 @@ mod bibliography;
 mod figure;
 mod housing;
 pub mod log;
+mod overrides;
 mod site;
 mod species;
 mod standard;
@@ -55,6 +56,7 @@ pub fn parse(sources: &Sources) -> (Model, Vec<Finding>) {
             model.species.insert(name.to_owned(), read);
         }
     }
+    model.overrides = gather(&mut findings, overrides::overrides(sources, &mut model.species));
     for (name, file) in sources.nearest(Role::Animal) {
         let Some(file) = present(Some(file), &mut findings) else { continue };
         if let Some(mut animal) = gather(&mut findings, animal::animal(file)) {

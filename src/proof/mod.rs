@@ -15,6 +15,7 @@ mod light;
 mod log;
 mod names;
 pub mod new_line;
+mod overriding;
 mod places;
 mod safety;
 mod site;
@@ -163,6 +164,12 @@ pub static RULES: &[&Rule] = &[
     &feeding::one_prey_only::RULE,
     &feeding::overfed::RULE,
     &feeding::stage_bounds::RULE,
+    &overriding::override_below_moved::RULE,
+    &overriding::override_changes_nothing::RULE,
+    &overriding::override_figure_unknown::RULE,
+    &overriding::override_loosens_limit::RULE,
+    &overriding::override_species_unknown::RULE,
+    &overriding::override_without_was::RULE,
     &species::critical_above_night::RULE,
     &species::feeding_missing::RULE,
     &species::legal_check_old::RULE,

@@ -5,6 +5,7 @@
 
 mod animal;
 mod field;
+mod overriding;
 mod quantities;
 mod site;
 mod species;
@@ -27,6 +28,11 @@ pub struct FileKind {
 /// Every kind of file that has a schema.
 pub static FILE_KINDS: &[FileKind] = &[
     FileKind { name: "species", files: "species/NAME.toml", form: Form::Table(species::FIELDS) },
+    FileKind {
+        name: "override",
+        files: "species/NAME.override.toml",
+        form: Form::Table(overriding::FIELDS),
+    },
     FileKind { name: "animal", files: "animals/NAME.toml", form: Form::Table(animal::FIELDS) },
     FileKind { name: "site", files: "wardsheet.toml", form: Form::Table(site::FIELDS) },
     FileKind { name: "private", files: "private.toml", form: Form::Table(site::PRIVATE) },

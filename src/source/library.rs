@@ -37,6 +37,9 @@ fn add(sources: &mut Sources, folder: &str, dir: &Dir<'_>) {
     }
 }
 
+/// How the name of a file ends that replaces single figures of a species.
+const OVERRIDE: &str = ".override";
+
 /// Tells from a path inside a site or library what a file is for, and its name.
 ///
 /// Species and animals may be sorted into folders of their own under `species/` and `animals/`.
@@ -49,6 +52,9 @@ pub fn role_of(path: &str) -> Option<(Role, &str)> {
         ("", "toml") if file == "private.toml" => Role::Private,
         ("", "toml") | ("species", "toml") if rest == "sources.toml" => Role::Bibliography,
         ("species", "toml") if rest.starts_with("standards/") => Role::Standard,
+        ("species", "toml") if stem.ends_with(OVERRIDE) => {
+            return Some((Role::Override, stem.trim_end_matches(OVERRIDE)));
+        }
         ("species", "toml") => Role::Species,
         ("species", "md") => Role::Words,
         ("animals", "toml") => Role::Animal,

@@ -26,6 +26,8 @@ pub enum Role {
     Standard,
     /// `species/NAME.toml`.
     Species,
+    /// `species/NAME.override.toml`: single figures in place of a farther folder's.
+    Override,
     /// `species/NAME.md`.
     Words,
     /// `animals/NAME.toml`.
@@ -49,6 +51,7 @@ impl Role {
             Role::Bibliography => "the bibliography",
             Role::Standard => "standard",
             Role::Species => "species",
+            Role::Override => "the overrides of species",
             Role::Words => "the words of species",
             Role::Animal => "animal",
             Role::Log => "the log of animal",

@@ -168,8 +168,10 @@ impl Reading {
         if let Some((code, message)) = fault {
             self.findings.push(Finding::new(code, Place::start_of(id), message));
         }
-        let names_a_page =
-            matches!(role, Role::Species | Role::Animal | Role::Page | Role::Standard);
+        let names_a_page = matches!(
+            role,
+            Role::Species | Role::Override | Role::Animal | Role::Page | Role::Standard
+        );
         if names_a_page && !name::is_usable(name) {
             self.findings.push(name::unusable(id, name));
         }

@@ -8,7 +8,7 @@ use wardsheet::source::{Layer, Role, Sources};
 use super::{code_spans, document, section};
 
 /// A file of each kind with a field `qqqqqq` in every table: nobody knows it, and the finding says which ones are known.
-pub(super) const UNKNOWN_EVERYWHERE: [(&str, Role, &str); 6] = [
+pub(super) const UNKNOWN_EVERYWHERE: [(&str, Role, &str); 7] = [
     (
         "wardsheet.toml",
         Role::Site,
@@ -34,6 +34,11 @@ pub(super) const UNKNOWN_EVERYWHERE: [(&str, Role, &str); 6] = [
          feeding = [{ stage = \"x\", qqqqqq = 1 }]\nfasting = { qqqqqq = 1 }\nhandling = { qqqqqq = 1 }\n\
          sign = [{ sign = \"x\", urgency = \"now\", qqqqqq = 1 }]\n\
          legal = { qqqqqq = 1, rule = [{ where = \"x\", says = \"x\", qqqqqq = 1 }] }\n",
+    ),
+    (
+        "species/NAME.override.toml",
+        Role::Override,
+        "qqqqqq = 1\n[[figure]]\nname = \"x\"\nvalue = \"1 C\"\nreason = \"x\"\nby = \"x\"\nqqqqqq = 1\n",
     ),
     (
         "species/standards/NAME.toml",
