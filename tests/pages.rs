@@ -20,7 +20,7 @@ use wardsheet::compile::check as check_site;
 use wardsheet::finding::{Code, Finding, Severity, draw};
 use wardsheet::proof::codes;
 use wardsheet::source::library::role_of;
-use wardsheet::source::{Layer, Photo, Sources};
+use wardsheet::source::{Layer, Photo, Role, Sources};
 
 /// The sections of every page after its first paragraph, in this order.
 const SECTIONS: [&str; 4] = ["Why it matters", "Fires", "Put right", "Source"];
@@ -60,10 +60,14 @@ impl Site {
     /// Reads, works out and checks the site, as a compile does.
     fn findings(&self) -> (Sources, Vec<Finding>) {
         let mut sources = Sources::default();
+        let overrides = self.files.keys().any(|path| path.ends_with(".override.toml"));
         for (path, text) in &self.files {
             let (role, name) =
                 role_of(path).unwrap_or_else(|| panic!("{path} is no file of a site"));
-            sources.add(path.clone(), role, name, Layer::Own, text.clone());
+            // What an override stands above is another folder's.
+            let lent = overrides && path.starts_with("species/") && role != Role::Override;
+            let layer = if lent { Layer::Library(0) } else { Layer::Own };
+            sources.add(path.clone(), role, name, layer, text.clone());
         }
         for (name, bytes) in &self.photos {
             sources.add_photo(name.clone(), Photo::InMemory(bytes.as_slice().into()));

@@ -9,7 +9,7 @@ use super::{Ended, Failure, Outcome, Outside};
 
 #[derive(Debug, Args)]
 pub(super) struct Arguments {
-    /// Which kind of file: species, animal, site, private, sources or standard
+    /// Which kind of file: species, override, animal, site, private, sources or standard
     #[arg(value_name = "FILE-KIND")]
     kind: String,
 }

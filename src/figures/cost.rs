@@ -18,6 +18,8 @@ pub const FIGURES: [&str; 2] = ["commitment.running_cost_per_year", "commitment.
 pub struct RunningCost {
     /// Lowest and highest.
     pub per_year: (f64, f64),
+    /// The part of it that is electricity, lowest and highest.
+    pub electricity: (f64, f64),
     /// The currency, three letters.
     pub currency: String,
     /// How it was worked out.
@@ -90,7 +92,8 @@ pub fn of_species(
         price.currency
     ));
     working.assume("18 mm plywood, a 4 mm glass front, one air change an hour, a room at 20 °C; electricity may be off by a quarter either way.");
-    let mut per_year = (electricity * (1.0 - UNCERTAINTY), electricity * (1.0 + UNCERTAINTY));
+    let electricity = (electricity * (1.0 - UNCERTAINTY), electricity * (1.0 + UNCERTAINTY));
+    let mut per_year = electricity;
     match grown.and_then(|stage| food_per_year(site, stage)) {
         Some((low, high)) => {
             working.step(format!(
@@ -104,7 +107,7 @@ pub fn of_species(
         None => working.assume("Food is left out: the site gives no price for it."),
     }
     working.assume("Lamps, vets, the animal and its set-up are left out.");
-    Ok(RunningCost { per_year, currency: price.currency.clone(), working })
+    Ok(RunningCost { per_year, electricity, currency: price.currency.clone(), working })
 }
 
 fn food_per_year(site: &Site, stage: &StageFeeding) -> Option<(f64, f64)> {
@@ -180,7 +183,9 @@ pub fn of_animal(site: &Site, consumption: &Consumption<'_>) -> Result<RunningCo
     let heated = heat * price.amount;
     working.assume("Heating may be off by a quarter either way. Vets are left out.");
     let per_year = (heated * (1.0 - UNCERTAINTY) + fixed, heated * (1.0 + UNCERTAINTY) + fixed);
-    Ok(RunningCost { per_year, currency: price.currency.clone(), working })
+    let lit = lamps * price.amount;
+    let electricity = (heated * (1.0 - UNCERTAINTY) + lit, heated * (1.0 + UNCERTAINTY) + lit);
+    Ok(RunningCost { per_year, electricity, currency: price.currency.clone(), working })
 }
 
 fn lamp_kwh(lamp: &Lamp) -> Option<f64> {

@@ -9,6 +9,7 @@ use super::growth::GrowthFigures;
 use super::heat::HeatFigures;
 use super::humidity::{HumidityFigures, Reading};
 use super::logger::{LoggerFigures, Shares, Spell};
+use super::overriding::Overriding;
 use super::space::Space;
 use super::species::SpeciesFigures;
 use super::store::StoreFigures;
@@ -132,7 +133,22 @@ fn species(of: &SpeciesFigures) -> Value {
             "running_cost_per_year": pair(of.cost.as_ref().map(|cost| cost.per_year)),
             "currency": of.cost.as_ref().map(|cost| cost.currency.clone()),
         },
+        "overrides": of.overrides.iter().map(overriding).collect::<Vec<Value>>(),
         "why": why(&of.why),
+    })
+}
+
+/// A figure that stands in place of a farther folder's, with what that folder says. The texts are those of the files.
+fn overriding(entry: &Overriding) -> Value {
+    json!({
+        "figure": entry.figure,
+        "value": entry.value,
+        "before": entry.before,
+        "by": entry.by,
+        "reason": entry.reason,
+        "on": date(entry.on),
+        "sources": entry.sources,
+        "before_sources": entry.before_sources,
     })
 }
 

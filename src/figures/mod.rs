@@ -25,6 +25,7 @@ pub mod light;
 pub mod logger;
 pub mod moisture;
 pub mod owed;
+pub mod overriding;
 pub mod plan;
 mod power_cut;
 pub mod prey;

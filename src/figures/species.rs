@@ -10,6 +10,7 @@ use super::feeding::{self, StageFeeding};
 use super::gradient::{self, Gradient};
 use super::humidity::{self, HumidityFigures};
 use super::light::{self, LightFigures};
+use super::overriding::{self, Overriding};
 use super::space::{self, Need, Rung};
 use super::working::{Ends, Why, Working, absent, ends};
 
@@ -32,6 +33,8 @@ pub struct SpeciesFigures {
     pub years: Option<Ends>,
     /// What a grown animal costs in a year.
     pub cost: Option<RunningCost>,
+    /// The figures that stand in place of a farther folder's.
+    pub overrides: Vec<Overriding>,
     /// Why a figure is absent.
     pub why: Why,
 }
@@ -94,7 +97,19 @@ pub fn species(model: &Model, species: &Species, as_of: Date) -> SpeciesFigures 
             None
         }
     };
-    SpeciesFigures { gradient, humidity, enclosure, ladder, feeding, light, years, cost, why }
+    let overrides = overriding::of_species(species);
+    SpeciesFigures {
+        gradient,
+        humidity,
+        enclosure,
+        ladder,
+        feeding,
+        light,
+        years,
+        cost,
+        overrides,
+        why,
+    }
 }
 
 impl SpeciesFigures {

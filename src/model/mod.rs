@@ -9,8 +9,10 @@ pub mod housing;
 pub mod law;
 pub mod log;
 pub mod map;
+pub mod overriding;
 pub mod recording;
 pub mod site;
+pub mod slot;
 pub mod source;
 pub mod species;
 pub mod standard;
@@ -22,6 +24,7 @@ use std::collections::BTreeMap;
 pub use animal::Animal;
 pub use cited::{Cited, Named};
 pub use law::Jurisdiction;
+pub use overriding::Override;
 pub use site::{Page, Private, Site};
 pub use source::Source;
 pub use species::Species;
@@ -42,6 +45,8 @@ pub struct Model {
     pub laws: BTreeMap<String, Jurisdiction>,
     /// Species.
     pub species: BTreeMap<String, Species>,
+    /// Single figures that a nearer folder has put in place of a farther one's, in the order in which they took effect.
+    pub overrides: Vec<Override>,
     /// Animals.
     pub animals: BTreeMap<String, Animal>,
     /// Maps of tables that were made elsewhere.

@@ -82,6 +82,8 @@ pub struct Species {
     pub signs: Vec<Sign>,
     /// Its legal status.
     pub legal: Legal,
+    /// The figures of it that a nearer folder has replaced, each once.
+    pub overrides: Vec<super::Override>,
     /// Its words, in Markdown.
     pub words: Option<Words>,
 }

@@ -4,11 +4,12 @@
 
 use crate::finding::Place;
 use crate::quantity::{
-    Humidity, Latitude, Length, Mass, PerYear, Printed, Quantity, Range, Rounding, Share, Span,
-    System, Temperature, UvIndex,
+    Humidity, Latitude, Length, Mass, Multiple, PerYear, Printed, Quantity, Range, Rounding, Share,
+    Span, System, Temperature, UvIndex,
 };
 
 use super::cited::{Cited, Named};
+use super::overriding::Override;
 use super::species::{Figure, Species};
 use super::word::{Cites, Word};
 
@@ -31,6 +32,8 @@ pub struct Stated<'a> {
     pub note: Option<&'a str>,
     /// What other sources say.
     pub others: Vec<(Amount, &'a [Named])>,
+    /// The entry that put it in place of a farther folder's, where one did.
+    pub overridden: Option<&'a Override>,
 }
 
 /// A value of any of the quantities that a species states.
@@ -54,6 +57,8 @@ pub enum Amount {
     Latitude(Range<Latitude>),
     /// Rates of growth.
     PerYear(Range<PerYear>),
+    /// Multiples.
+    Multiple(Range<Multiple>),
     /// Whole numbers.
     Count(u32, u32),
     /// A word.
@@ -61,6 +66,11 @@ pub enum Amount {
 }
 
 impl Amount {
+    /// An ultraviolet zone as an amount.
+    pub(crate) fn of_zone(zone: &u8) -> Amount {
+        Amount::Word(format!("zone {zone}"))
+    }
+
     /// Prints it in both systems.
     pub fn print(&self, first: System, rounding: Rounding) -> Printed {
         match self {
@@ -73,6 +83,7 @@ impl Amount {
             Amount::UvIndex(range) => range.print(first, rounding),
             Amount::Latitude(range) => range.print(first, rounding),
             Amount::PerYear(range) => range.print(first, rounding),
+            Amount::Multiple(range) => range.print(first, rounding),
             Amount::Count(low, high) if low == high => {
                 Printed { first: low.to_string(), second: None }
             }
@@ -83,7 +94,8 @@ impl Amount {
 }
 
 /// Quantities that an [`Amount`] can hold.
-trait Statable: Quantity {
+pub(crate) trait Statable: Quantity {
+    /// A range of it as an amount.
     fn amount(range: Range<Self>) -> Amount;
 }
 
@@ -92,7 +104,7 @@ macro_rules! statable {
         fn amount(range: Range<Self>) -> Amount { Amount::$quantity(range) }
     })+ };
 }
-statable!(Temperature, Length, Mass, Humidity, Span, Share, UvIndex, Latitude, PerYear);
+statable!(Temperature, Length, Mass, Humidity, Span, Share, UvIndex, Latitude, PerYear, Multiple);
 
 struct List<'a>(Vec<Stated<'a>>);
 
@@ -134,6 +146,7 @@ impl<'a> List<'a> {
             sources,
             note,
             others,
+            overridden: None,
         });
     }
 
@@ -250,12 +263,21 @@ impl Species {
                 "Ultraviolet zone",
                 Nearest,
                 zone,
-                Amount::Word(format!("zone {}", zone.value)),
-                Vec::new(),
+                Amount::of_zone(&zone.value),
+                zone.others
+                    .iter()
+                    .map(|other| (Amount::of_zone(&other.value), other.sources.as_slice()))
+                    .collect(),
             );
         }
         list.figure("light.uvi", "Ultraviolet index where it basks", Inward, &self.light.uvi);
         list.stage(self);
+        list.figure(
+            "energy.at_most",
+            "Energy of its food over its energy at rest",
+            Down,
+            &self.energy_at_most,
+        );
         list.figure("fasting.normal", "Goes without food normally", Nearest, &self.fasting);
         list.figure(
             "handling.after_meal",
@@ -263,6 +285,10 @@ impl Species {
             Up,
             &self.rest_after_meal,
         );
+        for stated in &mut list.0 {
+            stated.overridden =
+                self.overrides.iter().find(|entry| entry.figure.name == stated.name);
+        }
         list.0
     }
 

@@ -13,6 +13,7 @@ mod law;
 pub mod log;
 mod map;
 mod moment;
+mod overrides;
 mod photo;
 mod recording;
 mod site;
@@ -75,6 +76,7 @@ pub fn parse(sources: &Sources) -> (Model, Vec<Finding>) {
             model.species.insert(name.to_owned(), read);
         }
     }
+    model.overrides = gather(&mut findings, overrides::overrides(sources, &mut model.species));
     for (name, file) in sources.nearest(Role::Map) {
         let Some(file) = present(Some(file), &mut findings) else { continue };
         let map = gather(&mut findings, map::map_of(file.id, &file.text));

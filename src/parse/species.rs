@@ -92,6 +92,7 @@ pub(super) fn species(file: &SourceFile) -> (Option<Species>, Vec<Finding>) {
             rest_after_meal: rest.rest_after_meal,
             signs: top.tables("sign").iter().filter_map(sign).collect(),
             legal: top.table("legal").map(|table| legal(&table)).unwrap_or_default(),
+            overrides: Vec::new(),
             words: None,
         };
         let whole = kind.is_some() && habit.is_some() && diet.is_some() && size.is_some();

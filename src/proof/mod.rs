@@ -18,6 +18,7 @@ mod log;
 mod logger;
 mod names;
 pub mod new_line;
+mod overriding;
 mod places;
 mod safety;
 mod site;
@@ -198,6 +199,12 @@ pub static RULES: &[&Rule] = &[
     &hygiene::disinfectant_strength_unproven::RULE,
     &hygiene::chlorine_beside_ammonia::RULE,
     &hygiene::chlorine_with_ammonia_in_words::RULE,
+    &overriding::override_below_moved::RULE,
+    &overriding::override_changes_nothing::RULE,
+    &overriding::override_figure_unknown::RULE,
+    &overriding::override_loosens_limit::RULE,
+    &overriding::override_species_unknown::RULE,
+    &overriding::override_without_was::RULE,
     &species::critical_above_night::RULE,
     &species::feeding_missing::RULE,
     &species::figure_without_source::RULE,

@@ -7,6 +7,7 @@ mod animal;
 mod field;
 mod law;
 mod map;
+mod overriding;
 mod quantities;
 mod site;
 mod species;
@@ -29,6 +30,11 @@ pub struct FileKind {
 /// Every kind of file that has a schema.
 pub static FILE_KINDS: &[FileKind] = &[
     FileKind { name: "species", files: "species/NAME.toml", form: Form::Table(species::FIELDS) },
+    FileKind {
+        name: "override",
+        files: "species/NAME.override.toml",
+        form: Form::Table(overriding::FIELDS),
+    },
     FileKind { name: "animal", files: "animals/NAME.toml", form: Form::Table(animal::FIELDS) },
     FileKind { name: "map", files: "maps/NAME.toml", form: Form::Table(map::FIELDS) },
     FileKind { name: "site", files: "wardsheet.toml", form: Form::Table(site::FIELDS) },

@@ -77,13 +77,36 @@ pub struct Fact {
     pub note: Option<String>,
     /// What other sources say.
     pub others: Vec<Rival>,
+    /// Where a nearer folder put it in place of a farther one's.
+    pub overridden: Option<Overridden>,
+}
+
+/// A figure that stands in place of another folder's.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Overridden {
+    /// Who decided it.
+    pub by: String,
+    /// When, where that was written down.
+    pub on: Option<String>,
+    /// What the folder below says.
+    pub before: Shown,
+    /// The sources that the folder below names.
+    pub sources: Vec<SourceLink>,
 }
 
 impl Fact {
     /// A fact that needs no source: a date, a name, something worked out elsewhere on the page.
     pub fn plain(label: impl Into<String>, value: impl Into<Shown>) -> Fact {
         let (label, value) = (label.into(), value.into());
-        Fact { label, value, sources: Vec::new(), practice: false, note: None, others: Vec::new() }
+        Fact {
+            label,
+            value,
+            sources: Vec::new(),
+            practice: false,
+            note: None,
+            others: Vec::new(),
+            overridden: None,
+        }
     }
 }
 

@@ -63,7 +63,7 @@ pub const CHAPTERS: [(&str, &str, &[&str]); 11] = [
     ("enclosure", "Enclosure", &[]),
     ("heat", "Heat and light", &["temperature.", "light."]),
     ("humidity", "Humidity and water", &["humidity."]),
-    ("feeding", "Feeding", &["feeding.", "fasting."]),
+    ("feeding", "Feeding", &["feeding.", "energy.", "fasting."]),
     ("company", "Handling and company", &["handling."]),
     ("cleaning", "Cleaning", &[]),
     ("health", "Health", &[]),
@@ -346,7 +346,7 @@ fn glance(
         if let Some(stated) = stated.iter().find(|stated| stated.name == name) {
             let mut fact = citing.fact(stated, units);
             // In ten seconds nobody reads a remark; it stands in the chapter.
-            (fact.note, fact.others) = (None, Vec::new());
+            (fact.note, fact.others, fact.overridden) = (None, Vec::new(), None);
             if name.starts_with("size.") && species.size.measure != Measure::TotalLength {
                 fact.label = format!("{}, {}", fact.label, species.size.measure.spelling());
             }

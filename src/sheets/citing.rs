@@ -7,7 +7,8 @@ use crate::model::stated::Stated;
 use crate::model::{Named, Source};
 use crate::quantity::System;
 
-use super::blocks::{Fact, Rival, SourceEntry, SourceLink};
+use super::blocks::{Fact, Overridden, Rival, SourceEntry, SourceLink};
+use super::frame::long_date;
 
 /// The sources of one page as they gather.
 pub struct Citing<'a> {
@@ -44,6 +45,15 @@ impl<'a> Citing<'a> {
         });
         let others = others.collect();
         let sources = self.links(stated.sources);
+        let overridden = stated.overridden.and_then(|entry| {
+            let before = entry.replaced()?;
+            Some(Overridden {
+                by: entry.by.clone(),
+                on: entry.on.map(long_date),
+                before: before.before.print(units, stated.rounding).into(),
+                sources: self.links(&before.before_sources),
+            })
+        });
         Fact {
             label: stated.label.clone(),
             value: stated.amount.print(units, stated.rounding).into(),
@@ -51,6 +61,7 @@ impl<'a> Citing<'a> {
             sources,
             note: stated.note.map(str::to_owned),
             others,
+            overridden,
         }
     }
 

@@ -5,15 +5,15 @@ use std::cmp::Ordering;
 use serde::Serialize;
 
 use crate::figures::grown::{GrownSpace, grown_space};
-use crate::figures::working::{Ends, number};
+use crate::figures::working::Ends;
 use crate::figures::{Figures, SpeciesFigures};
-use crate::model::word::{Company, Habit, Word};
+use crate::model::word::Word;
 use crate::model::{Model, Species};
-use crate::quantity::{Length, Rounding, System};
 
 use super::blocks::{Link, Shown};
+use super::compare_cells::{asked, daily, room};
 use super::frame::Frame;
-use super::{index, order, phrases, print};
+use super::{index, order};
 
 /// An order in which the species can stand.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -26,11 +26,14 @@ pub enum Order {
     Length,
     /// By span of life.
     Years,
+    /// By what a year of keeping it costs.
+    Cost,
 }
 
 impl Order {
     /// Every order, the one that a reader meets first in front.
-    pub const ALL: [Order; 4] = [Order::Name, Order::Space, Order::Length, Order::Years];
+    pub const ALL: [Order; 5] =
+        [Order::Name, Order::Space, Order::Length, Order::Years, Order::Cost];
 
     /// The path of its page inside the public part.
     pub fn path(self) -> &'static str {
@@ -39,6 +42,7 @@ impl Order {
             Order::Space => "compare/by-space.html",
             Order::Length => "compare/by-length.html",
             Order::Years => "compare/by-years.html",
+            Order::Cost => "compare/by-cost.html",
         }
     }
 
@@ -48,6 +52,7 @@ impl Order {
             Order::Space => "by space",
             Order::Length => "by length",
             Order::Years => "by years",
+            Order::Cost => "by running cost",
         }
     }
 
@@ -62,6 +67,9 @@ impl Order {
             }
             Order::Years => {
                 "The species stand by the years that they may live, the fewest first; last those whose span of life is open or not known."
+            }
+            Order::Cost => {
+                "The species stand by what a year of keeping one may cost at the site's prices, the least first; last those for which it could not be worked out."
             }
         }
     }
@@ -154,6 +162,10 @@ pub(super) fn candidates<'a>(
             ),
             Order::Length => last_if_none(most(a.lengths), most(b.lengths)),
             Order::Years => last_if_none(most(a.of.years), most(b.of.years)),
+            Order::Cost => {
+                let most = |one: &Candidate<'_>| one.of.cost.as_ref().map(|cost| cost.per_year.1);
+                last_if_none(most(a), most(b))
+            }
         };
         first.then_with(|| a.species.name.to_lowercase().cmp(&b.species.name.to_lowercase()))
     });
@@ -202,7 +214,14 @@ pub fn compare(model: &Model, figures: &Figures, order: Order) -> CompareSheet {
             id: "room".to_owned(),
             title: "Room, years and money".to_owned(),
             caption: "What a grown animal needs of a home".to_owned(),
-            head: head(&["Grows to", "Lives", "Floor", "Sizes to buy or build", "Runs at, a year"]),
+            head: head(&[
+                "Grows to",
+                "Lives",
+                "Floor",
+                "Sizes to buy or build",
+                "Electricity, a year",
+                "Runs at, a year",
+            ]),
             rows: all.iter().map(|one| row(one, room(one, units))).collect(),
         },
         LinkedTable {
@@ -211,6 +230,19 @@ pub fn compare(model: &Model, figures: &Figures, order: Order) -> CompareSheet {
             caption: "What its days are like".to_owned(),
             head: head(&["Eats, grown", "UV zone", "Humidity", "Active", "Company", "Dangers"]),
             rows: all.iter().map(|one| row(one, daily(one, units))).collect(),
+        },
+        LinkedTable {
+            id: "asks".to_owned(),
+            title: "What it asks of its keeper".to_owned(),
+            caption: "What makes an animal easier or harder, as facts".to_owned(),
+            head: head(&[
+                "Live insects",
+                "Lamp for ultraviolet",
+                "Warmest place",
+                "Winter rest",
+                "CITES",
+            ]),
+            rows: all.iter().map(|one| row(one, asked(one, units))).collect(),
         },
     ];
     CompareSheet {
@@ -228,7 +260,7 @@ pub fn compare(model: &Model, figures: &Figures, order: Order) -> CompareSheet {
         tables,
         notes: vec![
             SPACE.to_owned(),
-            "The running cost is for food, heat and lamps at the site's prices, without vets and without the enclosure.".to_owned(),
+            "The running cost is for heat and, where the site knows the price of the food, for food, at the site's prices; lamps, vets and the enclosure are left out. For animals that live in water it is not worked out.".to_owned(),
             "An animal that is easy for one keeper is hard for another: nothing here is ranked. Read the whole care sheet before you choose.".to_owned(),
         ],
     }
@@ -236,63 +268,3 @@ pub fn compare(model: &Model, figures: &Figures, order: Order) -> CompareSheet {
 
 /// What the space in these tables means.
 pub(super) const SPACE: &str = "The floor and the size are for one grown animal at the top of its adult range, for the sex or form that needs the most. They satisfy every standard in force and are rounded up to sizes that can be bought or built. A standard is a floor, not a goal.";
-
-fn room(one: &Candidate<'_>, units: System) -> Vec<Shown> {
-    let cost = one.of.cost.as_ref().map(|cost| {
-        let (low, high) = cost.per_year;
-        let (low, high) = (number(low, 0), number(high, 0));
-        let range = if low == high { low } else { format!("{low}–{high}") };
-        Shown::plain(format!("{range} {}", cost.currency))
-    });
-    vec![
-        print::shown::<Length>(one.lengths, units, Rounding::Nearest),
-        print::years(one.of.years, units),
-        floor(one, units),
-        size(one, units),
-        cost.unwrap_or_else(Shown::missing),
-    ]
-}
-
-/// The floor that a grown animal needs.
-pub(super) fn floor(one: &Candidate<'_>, units: System) -> Shown {
-    one.space.as_ref().map_or_else(Shown::missing, |space| print::area(space.floor_m2, units))
-}
-
-/// The size to buy or build.
-pub(super) fn size(one: &Candidate<'_>, units: System) -> Shown {
-    one.space.as_ref().map_or_else(Shown::missing, |space| print::sides(space.inside_cm, units))
-}
-
-fn daily(one: &Candidate<'_>, units: System) -> Vec<Shown> {
-    let species = one.species;
-    let zone = one.of.light.zone.map(|zone| Shown::plain(zone.to_string()));
-    let humidity = species.humidity.range.as_ref();
-    let humidity = humidity.map(|range| range.value.print(units, Rounding::Nearest).into());
-    let in_water = species.habit == Habit::Aquatic;
-    let dangers: Vec<&str> = species.cautions.iter().map(|danger| danger.spelling()).collect();
-    vec![
-        food(species, units),
-        zone.unwrap_or_else(Shown::missing),
-        humidity.unwrap_or_else(|| {
-            if in_water { Shown::plain("lives in water") } else { Shown::missing() }
-        }),
-        Shown::plain(phrases::active(species.active)),
-        Shown::plain(match species.company {
-            Company::Alone => "none",
-            Company::Pairs => "none, or one that it gets on with",
-            Company::Groups => "none, or a group",
-        }),
-        Shown::plain(if dangers.is_empty() { "–".to_owned() } else { dangers.join(", ") }),
-    ]
-}
-
-/// What a grown animal eats and how often.
-fn food(species: &Species, units: System) -> Shown {
-    let Some(stage) = species.grown_stage() else { return Shown::missing() };
-    let every = stage.every.as_ref().map(|every| every.value.print(units, Rounding::Nearest).first);
-    match (&stage.meal, every) {
-        (Some(meal), Some(every)) => Shown::plain(format!("{meal}, every {every}")),
-        (Some(meal), None) => Shown::plain(meal.clone()),
-        _ => Shown::missing(),
-    }
-}

@@ -10,7 +10,7 @@ use super::blocks::Shown;
 use super::care::standard_title;
 use super::compare::{self, Candidate, LinkedTable, Order, Turn};
 use super::frame::Frame;
-use super::print;
+use super::{compare_cells, print};
 
 /// The floors that a reader may have to give, m².
 const FLOORS_M2: [f64; 8] = [0.25, 0.5, 1.0, 1.5, 2.0, 3.0, 4.0, 6.0];
@@ -37,8 +37,8 @@ pub fn fits(model: &Model, figures: &Figures) -> FitsSheet {
             .partition(|one| matches!(&one.space, Some(space) if space.left_out.is_empty()));
     let cells = |one: &Candidate<'_>| {
         vec![
-            compare::floor(one, units),
-            compare::size(one, units),
+            compare_cells::floor(one, units),
+            compare_cells::size(one, units),
             print::shown::<Length>(one.lengths, units, Rounding::Nearest),
             print::years(one.of.years, units),
         ]

@@ -12,6 +12,7 @@ pub mod cautions;
 pub mod chart;
 pub mod citing;
 pub mod compare;
+mod compare_cells;
 pub mod door;
 pub mod drawing;
 pub mod due;

@@ -8,7 +8,7 @@ use crate::figures::Figures;
 use crate::figures::owed::in_force;
 use crate::model::Model;
 
-use super::blocks::{Link, SourceEntry};
+use super::blocks::{Link, Shown, SourceEntry, Table};
 use super::citing;
 use super::frame::Frame;
 
@@ -21,6 +21,8 @@ pub struct SourcesSheet {
     pub sources: Vec<SourceUse>,
     /// The standards in force.
     pub standards: Vec<String>,
+    /// The figures that a nearer folder put in place of a farther one's.
+    pub overrides: Option<Table>,
     /// How many figures rest on common practice alone.
     pub common_practice: usize,
 }
@@ -115,8 +117,44 @@ pub fn sources(model: &Model, figures: &Figures) -> SourcesSheet {
         ),
         sources: sources.collect(),
         standards: in_force.into_iter().map(|name| super::care::publication(model, name)).collect(),
+        overrides: overrides(model),
         common_practice,
     }
+}
+
+/// The figures that were overridden: by whom, why, and what the library says of them.
+fn overrides(model: &Model) -> Option<Table> {
+    let units = model.site.units;
+    let mut rows = Vec::new();
+    for species in model.species.values() {
+        for stated in species.stated() {
+            let Some(entry) = stated.overridden else { continue };
+            let Some(replaced) = entry.replaced() else { continue };
+            let names = |keys: &[crate::model::Named]| {
+                let short = keys.iter().filter_map(|named| model.sources.get(&named.name));
+                short.map(crate::model::Source::short).collect::<Vec<_>>().join("; ")
+            };
+            let practice =
+                |names: String| if names.is_empty() { "common practice".to_owned() } else { names };
+            rows.push(vec![
+                Shown::plain(format!("{}: {}", species.name, lower(&stated.label))),
+                stated.amount.print(units, stated.rounding).into(),
+                replaced.before.print(units, stated.rounding).into(),
+                Shown::plain(practice(names(&replaced.before_sources))),
+                Shown::plain(entry.by.clone()),
+                Shown::plain(format!("{} ({})", entry.reason, practice(names(&entry.sources)))),
+            ]);
+        }
+    }
+    let head = [
+        "Figure",
+        "Here",
+        "In the library",
+        "Its sources",
+        "Set by",
+        "Why, and on whose authority",
+    ];
+    Table::of("Figures that differ from the library", &head, rows)
 }
 
 fn lower(label: &str) -> String {

@@ -35,8 +35,15 @@ impl Sources {
         if let Some(line) = broken {
             findings.push(Finding::new(&codes::NOT_UTF8, Place::start_of(id), not_utf8(line)));
         }
-        let names_a_page =
-            matches!(role, Role::Species | Role::Animal | Role::Page | Role::Standard | Role::Law);
+        let names_a_page = matches!(
+            role,
+            Role::Species
+                | Role::Override
+                | Role::Animal
+                | Role::Page
+                | Role::Standard
+                | Role::Law
+        );
         if names_a_page && !name::is_usable(name) {
             findings.push(name::unusable(id, name));
         }

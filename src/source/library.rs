@@ -41,6 +41,8 @@ fn add(sources: &mut Sources, folder: &str, dir: &Dir<'_>) {
     }
 }
 
+/// How the name of a file ends that replaces single figures of a species.
+const OVERRIDE: &str = ".override";
 /// Whether a file of that path is a face, which is no text.
 pub(super) fn is_face(path: &str) -> bool {
     path.ends_with(".woff2")
@@ -73,6 +75,9 @@ pub fn role_of(path: &str) -> Option<(Role, &str)> {
         ("", "toml") | ("species", "toml") if rest == "sources.toml" => Role::Bibliography,
         ("species", "toml") if rest.starts_with("standards/") => Role::Standard,
         ("species", "toml") if rest.starts_with("law/") => Role::Law,
+        ("species", "toml") if stem.ends_with(OVERRIDE) => {
+            return Some((Role::Override, stem.trim_end_matches(OVERRIDE)));
+        }
         ("species", "toml") => Role::Species,
         ("species", "md") => Role::Words,
         ("animals", "toml") => Role::Animal,

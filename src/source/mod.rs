@@ -32,6 +32,8 @@ pub enum Role {
     Law,
     /// `species/NAME.toml`.
     Species,
+    /// `species/NAME.override.toml`: single figures in place of a farther folder's.
+    Override,
     /// `species/NAME.md`.
     Words,
     /// `animals/NAME.toml`.
@@ -60,6 +62,7 @@ impl Role {
             Role::Standard => "standard",
             Role::Law => "jurisdiction",
             Role::Species => "species",
+            Role::Override => "the overrides of species",
             Role::Words => "the words of species",
             Role::Animal => "animal",
             Role::Log => "the log of animal",

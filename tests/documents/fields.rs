@@ -42,6 +42,11 @@ pub(super) const UNKNOWN_EVERYWHERE: [(&str, Role, &str); 7] = [
          legal = { qqqqqq = 1, rule = [{ where = \"x\", says = \"x\", qqqqqq = 1 }] }\n",
     ),
     (
+        "species/NAME.override.toml",
+        Role::Override,
+        "qqqqqq = 1\n[[figure]]\nname = \"x\"\nvalue = \"1 C\"\nreason = \"x\"\nby = \"x\"\nqqqqqq = 1\n",
+    ),
+    (
         "species/standards/NAME.toml",
         Role::Standard,
         "qqqqqq = 1\ntitle = \"x\"\nissuer = \"x\"\n[row.NAME]\nqqqqqq = 1\n[[row.NAME.class]]\nqqqqqq = 1\n\

@@ -20,6 +20,7 @@ fn schema(kind: &str) -> Value {
 fn kind_of(role: Role) -> Option<&'static str> {
     match role {
         Role::Species => Some("species"),
+        Role::Override => Some("override"),
         Role::Animal => Some("animal"),
         Role::Map => Some("map"),
         Role::Site => Some("site"),

@@ -19,7 +19,9 @@ pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     let values = values(&evidence.model.private);
     let mut public: Vec<(Place, &str)> = Vec::new();
-    for role in [Role::Site, Role::Species, Role::Words, Role::Page, Role::Bibliography] {
+    for role in
+        [Role::Site, Role::Species, Role::Override, Role::Words, Role::Page, Role::Bibliography]
+    {
         let files = evidence.sources.nearest(role).into_values();
         public.extend(files.map(|file| (Place::start_of(file.id), file.text.as_str())));
     }

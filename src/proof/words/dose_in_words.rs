@@ -18,7 +18,15 @@ static CODE: Code = Code {
 pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
-    for role in [Role::Site, Role::Species, Role::Words, Role::Animal, Role::Log, Role::Page] {
+    for role in [
+        Role::Site,
+        Role::Species,
+        Role::Override,
+        Role::Words,
+        Role::Animal,
+        Role::Log,
+        Role::Page,
+    ] {
         for file in evidence.sources.nearest(role).into_values() {
             for (place, told) in told(file) {
                 let message = format!("`{told}` is a dose of medicine, and no sheet may carry one");

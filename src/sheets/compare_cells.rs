@@ -1,0 +1,123 @@
+//! What stands in the cells of the comparison: facts about one species, as a reader choosing an animal wants them.
+
+use crate::figures::working::number;
+use crate::model::Species;
+use crate::model::species::Stage;
+use crate::model::word::{Cites, Company, Habit, Word};
+use crate::quantity::{Length, Rounding, System};
+
+use super::blocks::Shown;
+use super::compare::Candidate;
+use super::{phrases, print};
+
+/// What a grown animal needs of a home.
+pub(super) fn room(one: &Candidate<'_>, units: System) -> Vec<Shown> {
+    let money = |(low, high): (f64, f64), currency: &str| {
+        let (low, high) = (number(low, 0), number(high, 0));
+        let range = if low == high { low } else { format!("{low}–{high}") };
+        Shown::plain(format!("{range} {currency}"))
+    };
+    let cost = one.of.cost.as_ref();
+    let no_cost = || {
+        let in_water = one.species.habit == Habit::Aquatic;
+        if in_water { Shown::plain("not worked out") } else { Shown::missing() }
+    };
+    vec![
+        print::shown::<Length>(one.lengths, units, Rounding::Nearest),
+        print::years(one.of.years, units),
+        floor(one, units),
+        size(one, units),
+        cost.map_or_else(no_cost, |cost| money(cost.electricity, &cost.currency)),
+        cost.map_or_else(no_cost, |cost| money(cost.per_year, &cost.currency)),
+    ]
+}
+
+/// The floor that a grown animal needs.
+pub(super) fn floor(one: &Candidate<'_>, units: System) -> Shown {
+    one.space.as_ref().map_or_else(Shown::missing, |space| print::area(space.floor_m2, units))
+}
+
+/// The size to buy or build.
+pub(super) fn size(one: &Candidate<'_>, units: System) -> Shown {
+    one.space.as_ref().map_or_else(Shown::missing, |space| print::sides(space.inside_cm, units))
+}
+
+/// What its days are like.
+pub(super) fn daily(one: &Candidate<'_>, units: System) -> Vec<Shown> {
+    let species = one.species;
+    let zone = one.of.light.zone.map(|zone| Shown::plain(zone.to_string()));
+    let humidity = species.humidity.range.as_ref();
+    let humidity = humidity.map(|range| range.value.print(units, Rounding::Nearest).into());
+    let in_water = species.habit == Habit::Aquatic;
+    let dangers: Vec<&str> = species.cautions.iter().map(|danger| danger.spelling()).collect();
+    vec![
+        food(species, units),
+        zone.unwrap_or_else(Shown::missing),
+        humidity.unwrap_or_else(|| {
+            if in_water { Shown::plain("lives in water") } else { Shown::missing() }
+        }),
+        Shown::plain(phrases::active(species.active)),
+        Shown::plain(match species.company {
+            Company::Alone => "none",
+            Company::Pairs => "none, or one that it gets on with",
+            Company::Groups => "none, or a group",
+        }),
+        Shown::plain(if dangers.is_empty() { "–".to_owned() } else { dangers.join(", ") }),
+    ]
+}
+
+/// The words by which a feeding table names what must be bought alive.
+const INSECTS: [&str; 7] =
+    ["cricket", "locust", "cockroach", "insects", "fruit fly", "fruit flies", "springtail"];
+
+/// Whether a stage of life is fed on insects, by what its meal and its remark name.
+fn eats_insects(stage: &Stage) -> bool {
+    let told = [stage.meal.as_deref(), stage.note.as_deref()];
+    let told = told.into_iter().flatten().map(str::to_lowercase);
+    told.into_iter().any(|told| INSECTS.iter().any(|insect| told.contains(insect)))
+}
+
+/// What makes it easier or harder to keep, as facts.
+pub(super) fn asked(one: &Candidate<'_>, units: System) -> Vec<Shown> {
+    let species = one.species;
+    let live = match species.grown_stage() {
+        Some(grown) if eats_insects(grown) => "yes, all its life",
+        _ if species.feeding.iter().any(eats_insects) => "while it is young",
+        Some(_) => "no",
+        None => "not known",
+    };
+    let lamp = match one.of.light.zone {
+        // What lives in shade, or hunts by night, meets so little that none is owed.
+        Some(1) => "does no harm, not owed",
+        Some(_) => "yes",
+        None => "not known",
+    };
+    let temperature = &species.temperature;
+    let warmest = temperature.basking.as_ref().or(temperature.warm.as_ref());
+    let warmest = warmest.or(temperature.water.as_ref());
+    let rest = species.temperature.brumation_weeks.as_ref();
+    let rest = rest.map(|weeks| weeks.value.print(units, Rounding::Nearest).into());
+    vec![
+        Shown::plain(live),
+        Shown::plain(lamp),
+        warmest.map_or_else(Shown::missing, |warmest| {
+            warmest.value.print(units, Rounding::Inward).into()
+        }),
+        rest.unwrap_or_else(|| Shown::plain("none")),
+        Shown::plain(species.legal.cites.map_or("not known", |cites| match cites {
+            Cites::NotListed => "not listed",
+            listed => listed.spelling(),
+        })),
+    ]
+}
+
+/// What a grown animal eats and how often.
+fn food(species: &Species, units: System) -> Shown {
+    let Some(stage) = species.grown_stage() else { return Shown::missing() };
+    let every = stage.every.as_ref().map(|every| every.value.print(units, Rounding::Nearest).first);
+    match (&stage.meal, every) {
+        (Some(meal), Some(every)) => Shown::plain(format!("{meal}, every {every}")),
+        (Some(meal), None) => Shown::plain(meal.clone()),
+        _ => Shown::missing(),
+    }
+}
