@@ -53,8 +53,7 @@ export function pages(folder) {
 
 function kind(path) {
   const [part, room, , file] = path.split("/");
-  if (room === "sitter" || room === "round") return room;
-  if (part === "private") return path.split("/").at(-1).replace(".html", "");
+  if (part === "private") return room === "animals" ? file.replace(".html", "") : room;
   if (room === "species") return file === "index.html" ? "care" : file.replace(".html", "");
   if (room === "animals") return "animal";
   return room.replace(".html", "");

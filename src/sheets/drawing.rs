@@ -99,6 +99,8 @@ pub struct Front {
 pub struct Zone {
     /// Where, share of the width.
     pub at: String,
+    /// What the place is called; nothing where a mark says it.
+    pub name: Option<String>,
     /// The temperature there.
     pub reads: String,
     /// What a hygrometer may read there.

@@ -166,7 +166,9 @@ fn growth(
     let (last, latest) = *measured.last()?;
     // The day on which its enclosure is too small is worth a longer look ahead.
     let outgrown = own.outgrown.as_ref();
-    let runs_out = outgrown.and_then(|outgrown| outgrown.dates.latest.or(outgrown.dates.expected));
+    let runs_out = outgrown.and_then(|outgrown| {
+        outgrown.dates.latest.or(outgrown.dates.expected).or(outgrown.dates.earliest)
+    });
     let until = runs_out
         .into_iter()
         .filter_map(|date| days_after(date, AFTER_DAYS))

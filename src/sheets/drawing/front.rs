@@ -56,7 +56,7 @@ pub(in crate::sheets) fn front(
         let most = ceiling.map(|reading| at_most(reading, units));
         if let Some(celsius) = zone.day_c {
             let reads = print::temperature(Some(celsius), units).first;
-            places.push((cm / long, reads, most.clone()));
+            places.push((cm / long, None, reads, most.clone()));
         }
         said.extend(most.map(|most| format!("hygrometer {most}")));
         parts.push(Part {
@@ -121,15 +121,18 @@ fn at_most(reading: &Reading, units: System) -> String {
 /// Places nearer than this to the one before, as a share of the width, are written a line lower.
 const CLOSE: f64 = 0.24;
 
-fn zones(mut places: Vec<(f64, String, Option<String>)>) -> Vec<Zone> {
+/// A place as a share of the length, its name, the temperature, and what a hygrometer may read.
+type Along = (f64, Option<String>, String, Option<String>);
+
+fn zones(mut places: Vec<Along>) -> Vec<Zone> {
     places.sort_by(|(a, ..), (b, ..)| a.total_cmp(b));
     let mut low = false;
     let mut before = f64::NEG_INFINITY;
-    let set = places.into_iter().map(|(share, reads, damp)| {
+    let set = places.into_iter().map(|(share, name, reads, damp)| {
         low = !low && share - before < CLOSE;
         before = share;
         // Words in the middle of the very edge would hang out of the page.
-        Zone { at: percent(share.clamp(0.1, 0.9)), reads, damp, low }
+        Zone { at: percent(share.clamp(0.1, 0.9)), name, reads, damp, low }
     });
     set.collect()
 }
@@ -162,7 +165,7 @@ pub(in crate::sheets) fn grown(
         let most = reading.map(|reading| at_most(reading, units));
         let damp = most.as_ref().map(|most| format!(", hygrometer {most}")).unwrap_or_default();
         said.push(format!("{zone} {}{damp}", reads.first));
-        places.push((share, reads.first, most));
+        places.push((share, Some(zone.to_owned()), reads.first, most));
     }
     if places.len() < 2 {
         return None;
@@ -174,10 +177,10 @@ pub(in crate::sheets) fn grown(
     });
     let animal = animal.unwrap_or_default();
     let sides = print::sides(space.inside_cm, units).first;
+    let text = format!("From the warm end on the left: {}.{animal}", said.join("; "));
     Some(Drawing {
         id: "front".to_owned(),
         title: format!("The least enclosure for a grown animal from the front, {sides}"),
-        text: format!("From the warm end on the left: {}.{animal}", said.join("; ")),
         picture: Picture::Front(Front {
             long: number(long, 0),
             high: number(high, 0),
@@ -185,9 +188,8 @@ pub(in crate::sheets) fn grown(
             hides: Vec::new(),
             zones: zones(places),
             animal: lies.map(|cm| percent(cm / long)),
-            note: format!(
-                "Length and height are to scale; the warm end is on the left. Below it: the temperature by day and what the hygrometer may read.{animal}"
-            ),
+            note: format!("{text} Length and height are to scale."),
         }),
+        text,
     })
 }
