@@ -4,11 +4,11 @@
 //! larger of the two readings, so that nothing is called weak which may be strong enough; where the active substance is meant
 //! beyond doubt, a mix that does not name it is not judged.
 
-use crate::model::site::{Disinfectant, MixStrength};
+use crate::model::site::MixStrength;
 
 /// What kills in a disinfectant.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Agent {
+pub enum Substance {
     /// Sodium hypochlorite and its like: bleach.
     Chlorine,
     /// Chlorhexidine.
@@ -44,7 +44,7 @@ pub enum Organism {
     Cryptosporidium,
 }
 
-/// Up to which strength an agent failed.
+/// Up to which strength an substance failed.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Fails {
     /// At no strength that was tried.
@@ -55,11 +55,11 @@ pub enum Fails {
     Always,
 }
 
-/// What trials found of one agent on one organism.
+/// What trials found of one substance on one organism.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Trial {
-    /// The agent.
-    pub agent: Agent,
+    /// The substance.
+    pub substance: Substance,
     /// The organism.
     pub organism: Organism,
     /// Up to which strength it failed.
@@ -101,93 +101,105 @@ const ONE_MINUTE: &str = "for a minute: bleach at 3 %, chlorhexidine at 0.75 % o
 const AGAINST_CRYPTO: &str = "hydrogen peroxide at 6 %, ammonia cleaner, steam, or drying worked";
 
 const fn trial(
-    agent: Agent,
+    substance: Substance,
     organism: Organism,
     (fails, works_from): (Fails, Option<f64>),
     instead: &'static str,
     source: &'static str,
 ) -> Trial {
-    Trial { agent, organism, fails, works_from, of_active: false, instead, source }
+    Trial { substance, organism, fails, works_from, of_active: false, instead, source }
 }
 
 /// What was tried, with who says so.
 pub static TRIALS: &[Trial] = &[
     trial(
-        Agent::Chlorine,
+        Substance::Chlorine,
         Organism::Ranavirus,
         (Fails::UpTo(1.0), Some(3.0)),
         ONE_MINUTE,
         RANAVIRUS,
     ),
     trial(
-        Agent::Chlorhexidine,
+        Substance::Chlorhexidine,
         Organism::Ranavirus,
         (Fails::UpTo(0.25), Some(0.75)),
         ONE_MINUTE,
         RANAVIRUS,
     ),
     trial(
-        Agent::Peroxymonosulfate,
+        Substance::Peroxymonosulfate,
         Organism::Ranavirus,
         (Fails::Never, Some(1.0)),
         ONE_MINUTE,
         RANAVIRUS,
     ),
     trial(
-        Agent::Permanganate,
+        Substance::Permanganate,
         Organism::Ranavirus,
         (Fails::UpTo(0.0005), None),
         ONE_MINUTE,
         RANAVIRUS,
     ),
     trial(
-        Agent::Chlorhexidine,
+        Substance::Chlorhexidine,
         Organism::SnakeFungus,
         (Fails::Always, None),
         "bleach worked",
         SNAKE_FUNGUS,
     ),
     trial(
-        Agent::Chlorine,
+        Substance::Chlorine,
         Organism::SnakeFungus,
         (Fails::Never, None),
         "bleach worked",
         SNAKE_FUNGUS,
     ),
     trial(
-        Agent::BenzalkoniumWithPolyhexanide,
+        Substance::BenzalkoniumWithPolyhexanide,
         Organism::Nannizziopsis,
         (Fails::UpTo(0.2), Some(5.0)),
         "for ten minutes: 1 part in 20 worked, and 1 in 500 did not",
         LIZARD_FUNGUS,
     ),
     trial(
-        Agent::Chlorine,
-        Organism::Cryptosporidium,
-        (Fails::Always, None),
-        AGAINST_CRYPTO,
-        CRYPTO,
-    ),
-    trial(Agent::Alcohol, Organism::Cryptosporidium, (Fails::Always, None), AGAINST_CRYPTO, CRYPTO),
-    trial(
-        Agent::Quaternary,
+        Substance::Chlorine,
         Organism::Cryptosporidium,
         (Fails::Always, None),
         AGAINST_CRYPTO,
         CRYPTO,
     ),
     trial(
-        Agent::Glutaraldehyde,
+        Substance::Alcohol,
         Organism::Cryptosporidium,
         (Fails::Always, None),
         AGAINST_CRYPTO,
         CRYPTO,
     ),
-    trial(Agent::Ammonia, Organism::Cryptosporidium, (Fails::Never, None), AGAINST_CRYPTO, CRYPTO),
+    trial(
+        Substance::Quaternary,
+        Organism::Cryptosporidium,
+        (Fails::Always, None),
+        AGAINST_CRYPTO,
+        CRYPTO,
+    ),
+    trial(
+        Substance::Glutaraldehyde,
+        Organism::Cryptosporidium,
+        (Fails::Always, None),
+        AGAINST_CRYPTO,
+        CRYPTO,
+    ),
+    trial(
+        Substance::Ammonia,
+        Organism::Cryptosporidium,
+        (Fails::Never, None),
+        AGAINST_CRYPTO,
+        CRYPTO,
+    ),
     Trial {
         of_active: true,
         ..trial(
-            Agent::Peroxide,
+            Substance::Peroxide,
             Organism::Cryptosporidium,
             (Fails::Never, Some(6.0)),
             "hydrogen peroxide at 6 % acts for at least 4 minutes",
@@ -196,39 +208,39 @@ pub static TRIALS: &[Trial] = &[
     },
 ];
 
-/// The agent that a name speaks of.
+/// The substance that a name speaks of.
 ///
 /// ```
-/// use wardsheet::figures::disinfection::{Agent, agent};
+/// use wardsheet::figures::disinfection::{Substance, substance};
 ///
-/// assert_eq!(agent("Household bleach"), Some(Agent::Chlorine));
-/// assert_eq!(agent("quaternary ammonium"), Some(Agent::Quaternary));
-/// assert_eq!(agent("hot water"), None);
+/// assert_eq!(substance("Household bleach"), Some(Substance::Chlorine));
+/// assert_eq!(substance("quaternary ammonium"), Some(Substance::Quaternary));
+/// assert_eq!(substance("hot water"), None);
 /// ```
-pub fn agent(name: &str) -> Option<Agent> {
+pub fn substance(name: &str) -> Option<Substance> {
     let name = name.to_lowercase();
     let names = |words: &[&str]| words.iter().any(|word| name.contains(word));
     // The more particular name comes first: a peroxymonosulfate is no peroxide, a quaternary ammonium no ammonia.
     Some(if names(&["benzalkonium"]) && names(&["polyhexanide", "phmb", "biguanide"]) {
-        Agent::BenzalkoniumWithPolyhexanide
+        Substance::BenzalkoniumWithPolyhexanide
     } else if names(&["quaternary", "benzalkonium", "didecyl", "quat "]) {
-        Agent::Quaternary
+        Substance::Quaternary
     } else if names(&["chlorhexidine"]) {
-        Agent::Chlorhexidine
+        Substance::Chlorhexidine
     } else if names(&["monosulfate", "monosulphate", "monopersulfate", "monopersulphate"]) {
-        Agent::Peroxymonosulfate
+        Substance::Peroxymonosulfate
     } else if names(&["permanganate"]) {
-        Agent::Permanganate
+        Substance::Permanganate
     } else if names(&["peroxide"]) {
-        Agent::Peroxide
+        Substance::Peroxide
     } else if names(&["glutaraldehyde", "glutaral"]) {
-        Agent::Glutaraldehyde
+        Substance::Glutaraldehyde
     } else if names(&["bleach", "hypochlorite", "chlorine", "dichloroisocyanurate"]) {
-        Agent::Chlorine
+        Substance::Chlorine
     } else if names(&["alcohol", "ethanol", "isopropanol", "methylated spirit"]) {
-        Agent::Alcohol
+        Substance::Alcohol
     } else if names(&["ammonia", "ammonium hydroxide"]) {
-        Agent::Ammonia
+        Substance::Ammonia
     } else {
         return None;
     })
@@ -252,10 +264,15 @@ pub fn organism(name: &str) -> Option<Organism> {
 }
 
 /// What a mix does to an organism, and the trial that says so; nothing where none was found.
-pub fn effect(mix: &Disinfectant, against: &str) -> Option<(Effect, &'static Trial)> {
-    let (agent, organism) = (agent(&mix.name)?, organism(against)?);
-    let trial = TRIALS.iter().find(|trial| trial.agent == agent && trial.organism == organism)?;
-    let percent = match mix.strength {
+pub fn effect(
+    name: &str,
+    strength: MixStrength,
+    against: &str,
+) -> Option<(Effect, &'static Trial)> {
+    let (substance, organism) = (substance(name)?, organism(against)?);
+    let trial =
+        TRIALS.iter().find(|trial| trial.substance == substance && trial.organism == organism)?;
+    let percent = match strength {
         MixStrength::PercentActive { wanted, .. } if trial.of_active => Some(wanted),
         _ if trial.of_active => None,
         MixStrength::OnePartIn(parts) => Some(100.0 / parts),
@@ -277,21 +294,9 @@ pub fn effect(mix: &Disinfectant, against: &str) -> Option<(Effect, &'static Tri
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::finding::{FileId, Place};
-    use crate::quantity::Volume;
 
     fn does(name: &str, strength: MixStrength, against: &str) -> Option<Effect> {
-        let place = Place::start_of(FileId(0));
-        let bucket = Volume::from_litres(5.0);
-        let mix = Disinfectant {
-            name: name.to_owned(),
-            place,
-            strength,
-            bucket,
-            keeps: None,
-            against: Vec::new(),
-        };
-        effect(&mix, against).map(|(effect, _)| effect)
+        effect(name, strength, against).map(|(effect, _)| effect)
     }
 
     // Disinfectants against ranavirus, Diseases of Aquatic Organisms 84, 2009: bleach at 3 and 5 % worked within a minute, at

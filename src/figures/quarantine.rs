@@ -5,9 +5,8 @@
 
 use jiff::civil::Date;
 
-use crate::finding::Place;
 use crate::model::animal::Quarantine;
-use crate::model::log::Event;
+use crate::model::log::{Entry, Event};
 use crate::model::{Animal, Model};
 
 use super::calendar::days_after;
@@ -19,19 +18,17 @@ pub struct Restart<'a> {
     pub date: Date,
     /// What it is.
     pub cause: Cause<'a>,
-    /// Where it is written.
-    pub place: Option<Place>,
 }
 
 /// Why a quarantine starts again.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Cause<'a> {
-    /// The animal fell ill.
-    Illness,
+    /// The animal fell ill: the line of its log.
+    Illness(&'a Entry),
     /// Its log says that another joined it.
-    Joined,
-    /// An animal that shares its enclosure fell ill.
-    CompanionIll(&'a Animal),
+    Joined(&'a Entry),
+    /// An animal that shares its enclosure fell ill: the line of that animal's log.
+    CompanionIll(&'a Animal, &'a Entry),
     /// An animal that shares its enclosure came later.
     CompanionCame(&'a Animal),
 }
@@ -51,27 +48,20 @@ pub fn last_restart<'a>(model: &'a Model, animal: &'a Animal, as_of: Date) -> Op
     let started = animal.quarantine.as_ref()?.started;
     let own = animal.log.iter().filter_map(|entry| {
         let cause = match entry.event {
-            Event::Illness(_) => Cause::Illness,
-            Event::Joined(_) => Cause::Joined,
+            Event::Illness(_) => Cause::Illness(entry),
+            Event::Joined(_) => Cause::Joined(entry),
             _ => return None,
         };
-        Some(Restart { date: entry.date, cause, place: Some(entry.place) })
+        Some(Restart { date: entry.date, cause })
     });
     let companions = animal.company.iter().filter_map(|named| model.animals.get(&named.name));
     let companions = companions.filter(|other| other.is_kept() && other.file != animal.file);
     let theirs = companions.flat_map(|other| {
         let came = other.arrived.filter(|(date, _)| *date > started);
-        let came = came.map(|(date, place)| Restart {
-            date,
-            cause: Cause::CompanionCame(other),
-            place: Some(place),
-        });
+        let came = came.map(|(date, _)| Restart { date, cause: Cause::CompanionCame(other) });
         let ill = other.log.iter().filter(|entry| matches!(entry.event, Event::Illness(_)));
-        let ill = ill.map(|entry| Restart {
-            date: entry.date,
-            cause: Cause::CompanionIll(other),
-            place: Some(entry.place),
-        });
+        let ill =
+            ill.map(|entry| Restart { date: entry.date, cause: Cause::CompanionIll(other, entry) });
         came.into_iter().chain(ill)
     });
     let counted =

@@ -28,14 +28,18 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
         let ended = ended_by_first_day(quarantine, as_of)
             && animal.status != Status::Quarantine
             && until > as_of;
-        let what = match restart.cause {
-            Cause::Illness => format!("the illness of {}", restart.date),
-            Cause::Joined => format!("the animal that joined it on {}", restart.date),
-            Cause::CompanionIll(other) => {
-                format!("the illness of {} on {}", other.name, restart.date)
+        let day = restart.date;
+        let (what, starts) = match restart.cause {
+            Cause::Illness(entry) => (format!("the illness of {day}"), Some(entry.place)),
+            Cause::Joined(entry) => {
+                (format!("the animal that joined it on {day}"), Some(entry.place))
+            }
+            Cause::CompanionIll(other, entry) => {
+                (format!("the illness of {} on {day}", other.name), Some(entry.place))
             }
             Cause::CompanionCame(other) => {
-                format!("the arrival of {} on {}", other.name, restart.date)
+                let place = other.arrived.map(|(_, place)| place);
+                (format!("the arrival of {} on {day}", other.name), place)
             }
         };
         let (place, message) = match written {
@@ -59,7 +63,7 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
         let mut finding = Finding::new(&CODE, place, message).help(
             "write the new end on the door and status = \"quarantine\"; the time is counted from the last illness and the last newcomer",
         );
-        if let Some(place) = restart.place {
+        if let Some(place) = starts {
             finding = finding.also_at(place, "starts it again");
         }
         found.push(finding);

@@ -1,6 +1,6 @@
 //! Chlorine and ammonia among a site's disinfectants.
 
-use crate::figures::disinfection::{Agent, agent};
+use crate::figures::disinfection::{Substance, substance};
 use crate::finding::{Code, Finding, Severity, Subject};
 use crate::proof::{Evidence, Rule};
 
@@ -17,8 +17,9 @@ pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     let mixes = &evidence.model.site.disinfectants;
-    let first = |wanted| mixes.iter().find(|mix| agent(&mix.name) == Some(wanted));
-    let (Some(chlorine), Some(ammonia)) = (first(Agent::Chlorine), first(Agent::Ammonia)) else {
+    let first = |wanted| mixes.iter().find(|mix| substance(&mix.name) == Some(wanted));
+    let (Some(chlorine), Some(ammonia)) = (first(Substance::Chlorine), first(Substance::Ammonia))
+    else {
         return;
     };
     let message = format!(

@@ -19,7 +19,7 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     for mix in &evidence.model.site.disinfectants {
         for against in &mix.against {
             let Some((Effect::Unproven { percent, works_from }, trial)) =
-                effect(mix, &against.name)
+                effect(&mix.name, mix.strength, &against.name)
             else {
                 continue;
             };

@@ -18,7 +18,9 @@ pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     for mix in &evidence.model.site.disinfectants {
         for against in &mix.against {
-            let Some((Effect::None, trial)) = effect(mix, &against.name) else { continue };
+            let Some((Effect::None, trial)) = effect(&mix.name, mix.strength, &against.name) else {
+                continue;
+            };
             let message = match trial.fails {
                 Fails::UpTo(percent) => format!(
                     "`{}` does not work on `{}` at this strength: {percent} % and less failed in trials",

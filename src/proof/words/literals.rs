@@ -82,7 +82,17 @@ pub(super) fn literals(text: &str) -> Vec<Literal<'_>> {
 /// The text with quotations, code and the targets of links blanked, byte for byte.
 fn masked(text: &str) -> String {
     let mut plain = text.to_owned();
-    for (open, close) in [("{{", "}}"), ("](", ")"), ("`", "`"), ("<!--", "-->"), ("<http", ">")] {
+    // The longer fence of code comes first: two signs side by side hold nothing.
+    let masks = [
+        ("{{", "}}"),
+        ("](", ")"),
+        ("```", "```"),
+        ("``", "``"),
+        ("`", "`"),
+        ("<!--", "-->"),
+        ("<http", ">"),
+    ];
+    for (open, close) in masks {
         let mut from = 0;
         while let Some(start) = plain[from..].find(open).map(|at| from + at) {
             let inside = start + open.len();
