@@ -263,3 +263,32 @@ fn two_revisions_are_compared_without_touching_the_work_tree() {
     assert_eq!(run.status, 2, "{}", run.err);
     assert!(!site.join("x").exists());
 }
+
+#[test]
+fn the_history_of_a_species_tells_when_each_figure_was_written() {
+    let folder = two("changes-history");
+    let site = folder.join("old");
+    git(&folder, &["init", "--quiet", "--initial-branch", "main", "."]);
+    git(&folder, &["add", "old"]);
+    git(&folder, &["commit", "--quiet", "-m", "first", "--date", "2024-03-05T23:30:00+0200"]);
+    let species = site.join("species/testing-snake.toml");
+    replace(&species, "never_above = { value = \"35 C\"", "never_above = { value = \"34 C\"");
+    git(&folder, &["commit", "--quiet", "-am", "second", "--date", "2026-10-01T08:00:00+0000"]);
+    replace(&species, "night = { value = \"19-22 C\"", "night = { value = \"18-22 C\"");
+    let run = wardsheet(&site, &["figures", "--history", "testing-snake"]);
+    assert_eq!(run.status, 0, "{}", run.err);
+    let line = |name: &str| {
+        let found = run.out.lines().find(|line| line.trim_start().starts_with(name));
+        found.unwrap_or_else(|| panic!("{name}: {}", run.out)).to_owned()
+    };
+    assert!(
+        line("temperature.cool").contains("2024-03-05"),
+        "the day where its author was: {}",
+        run.out
+    );
+    assert!(line("temperature.never_above").contains("2026-10-01"), "{}", run.out);
+    assert!(line("temperature.never_above").contains("Example Keeper"), "{}", run.out);
+    assert!(line("temperature.night").contains("not committed yet"), "{}", run.out);
+    let run = wardsheet(&site, &["figures", "--history", "juniper"]);
+    assert!(run.status == 2 && run.err.contains("is no species"), "{}", run.err);
+}

@@ -3,7 +3,6 @@
 use serde_json::{Value, json};
 
 use crate::finding::place::line_and_column;
-use crate::quantity::System;
 use crate::source::Repository;
 
 use super::open::Opened;
@@ -20,6 +19,7 @@ pub(super) fn run(
         let say = "name a species: wardsheet figures --history corn-snake";
         return Err(Failure::Said(say.to_owned()));
     }
+    let units = opened.checked.model.site.units;
     let mut document = serde_json::Map::new();
     for name in names {
         let Some(species) = opened.checked.model.species.get(name) else {
@@ -41,7 +41,7 @@ pub(super) fn run(
         let mut rows = Vec::new();
         for figure in species.stated() {
             let (line, _) = line_and_column(shown.text, figure.place.start);
-            let value = figure.amount.print(System::Metric, figure.rounding).to_string();
+            let value = figure.amount.print(units, figure.rounding).to_string();
             let written = line.checked_sub(1).and_then(|line| lines.get(line));
             rows.push((figure.name, value, written));
         }

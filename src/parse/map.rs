@@ -130,8 +130,9 @@ pub(super) struct Rows<'a> {
     record: ByteRecord,
     /// The headings, where there are any.
     pub(super) headings: Vec<String>,
-    /// The line before the first that is read.
-    passed: u64,
+    text: &'a [u8],
+    /// How far lines have been counted, and how many there were to there.
+    counted: (usize, u64),
 }
 
 /// One row: its line in the file and its cells.
@@ -168,7 +169,8 @@ impl<'a> Rows<'a> {
             .delimiter(u8::try_from(separator).unwrap_or(b','))
             .from_reader(text[start..].as_bytes());
         let (record, headings) = (ByteRecord::new(), Vec::new());
-        let mut rows = Rows { reader, record, headings, passed: above };
+        let text = &text.as_bytes()[start..];
+        let mut rows = Rows { reader, record, headings, text, counted: (0, above) };
         if map.heading > 0
             && let Some(row) = rows.next()
         {
@@ -190,8 +192,17 @@ impl<'a> Rows<'a> {
                 break;
             }
         }
-        let line = self.passed + self.record.position().map_or(1, csv::Position::line);
-        Some(Row { line, record: &self.record })
+        let start = self.record.position().map_or(0, csv::Position::byte);
+        let mut start = usize::try_from(start).unwrap_or(usize::MAX).min(self.text.len());
+        // The reader counts the line end before a row as the row's own, in part or in whole.
+        while matches!(self.text.get(start), Some(b'\r' | b'\n')) {
+            start += 1;
+        }
+        let (from, lines) = self.counted;
+        let passed = self.text.get(from..start).unwrap_or_default();
+        let more = passed.iter().filter(|byte| **byte == b'\n').count();
+        self.counted = (start, lines + more as u64);
+        Some(Row { line: self.counted.1 + 1, record: &self.record })
     }
 
     /// The number of a column, by its heading without regard to case, or written as `column 3`.

@@ -26,7 +26,7 @@ pub(super) fn chapter(own: &AnimalFigures, units: System) -> Option<Chapter> {
         row("Until", &|one| Shown::plain(moment(one.ends.1))),
         row("Readings", &|one| {
             let step = number(one.step_min, 1);
-            Shown::plain(format!("{}, one every {step} minutes", one.readings))
+            Shown::plain(format!("{}, one every {step} minutes as a rule", one.readings))
         }),
         row("By day, of the time", &|one| shares(one.day, |ends| temperatures(ends, units))),
         row("By night, of the time", &|one| shares(one.night, |ends| temperatures(ends, units))),
@@ -67,9 +67,9 @@ pub(super) fn chapter(own: &AnimalFigures, units: System) -> Option<Chapter> {
             match one.longest_gap {
                 None => Shown::plain("none"),
                 Some(longest) => Shown::plain(format!(
-                    "{count}, {} hours together; the longest {} hours, from {}",
-                    number(hours, 1),
-                    number(longest.hours, 1),
+                    "{count}, {} together; the longest {}, from {}",
+                    self::hours(hours),
+                    self::hours(longest.hours),
                     moment(longest.from)
                 )),
             }
@@ -80,10 +80,10 @@ pub(super) fn chapter(own: &AnimalFigures, units: System) -> Option<Chapter> {
     let lights = if known { "as its lights" } else { "as is taken for granted" };
     let stated = if bears.1 { "as its species states" } else { "common practice, no source" };
     table.note = Some(format!(
-        "Day is from {} to {} o'clock, {lights}. Above its ceiling for more than {} hours on end is a finding ({stated}). A pause counts for nothing.",
+        "Day is from {} to {} o'clock, {lights}. Above its ceiling for more than {} on end is a finding ({stated}). A pause counts for nothing.",
         number(on, 1),
         number(off, 1),
-        number(bears.0, 1)
+        hours(bears.0)
     ));
     chapter.tables.push(table);
     Some(chapter)
@@ -170,6 +170,11 @@ fn moment(at: jiff::civil::DateTime) -> String {
     format!("{}, {}", long_date(at.date()), at.strftime("%H:%M"))
 }
 
+fn hours(hours: f64) -> String {
+    let number = number(hours, 1);
+    if number == "1" { "1 hour".to_owned() } else { format!("{number} hours") }
+}
+
 fn degrees(celsius: f64, units: System) -> String {
     let rounded = (celsius * 10.0).round() / 10.0;
     print_one(Temperature::from_base(rounded), units, Rounding::Nearest).first
@@ -219,8 +224,8 @@ fn spell(spell: Option<Spell>, limit: Option<String>, print: impl Fn(f64) -> Str
         (_, None) => Shown::plain("no limit is given here"),
         (None, Some(limit)) => Shown::plain(format!("never above {limit}")),
         (Some(spell), Some(limit)) => Shown::plain(format!(
-            "{} hours above {limit}, up to {}, from {}",
-            number(spell.hours, 1),
+            "{} above {limit}, up to {}, from {}",
+            hours(spell.hours),
             print(spell.highest),
             moment(spell.from)
         )),

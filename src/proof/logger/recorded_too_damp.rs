@@ -28,14 +28,14 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
                 .find(|of| of.recordings.iter().any(|recording| recording.probe == logger.probe));
             let Some(of) = of else { continue };
             let message = format!(
-                "from {} on, the probe `{}` of {} was above {} % for {} hours on end, up to {} %, and {} hours is the most",
+                "from {} on, the probe `{}` of {} was above {} % for {} on end, up to {} %, and {} is the most",
                 spell.from.strftime("%Y-%m-%d %H:%M"),
                 logger.probe,
                 animal.name,
                 number(ceiling.floor(), 0),
-                number(spell.hours, 1),
+                super::hours(spell.hours),
                 number(spell.highest, 0),
-                number(logger.bears_h.0, 1)
+                super::hours(logger.bears_h.0)
             );
             found.push(Finding::new(&CODE, of.readings.place, message).help(
                 "find out what kept it damp; let in more air, spray less, take out wet substrate",

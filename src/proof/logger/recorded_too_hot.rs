@@ -1,6 +1,5 @@
 //! A recording that passes what is never passed.
 
-use crate::figures::working::number;
 use crate::finding::{Code, Finding, Severity, Subject};
 use crate::proof::{Evidence, Rule};
 use crate::quantity::{Quantity, Rounding, Temperature, print_one};
@@ -33,12 +32,12 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
                 .find(|of| of.recordings.iter().any(|recording| recording.probe == logger.probe));
             let Some(of) = of else { continue };
             let message = format!(
-                "from {} on, the probe `{}` of {} was above {} for {} hours on end, up to {}",
+                "from {} on, the probe `{}` of {} was above {} for {} on end, up to {}",
                 spell.from.strftime("%Y-%m-%d %H:%M"),
                 logger.probe,
                 animal.name,
                 one(never),
-                number(spell.hours, 1),
+                super::hours(spell.hours),
                 one(spell.highest)
             );
             found.push(
