@@ -106,6 +106,7 @@ fn ends(amount: &Amount, units: System) -> Option<Ends> {
         Amount::UvIndex(range) => of(range, 1.0, "UVI"),
         Amount::Latitude(range) => of(range, 1.0, "°"),
         Amount::PerYear(range) => of(range, 1.0, "per year"),
+        Amount::Multiple(range) => of(range, 1.0, "times"),
         Amount::Count(low, high) => Some(Ends {
             low: Some(f64::from(*low)),
             high: Some(f64::from(*high)),

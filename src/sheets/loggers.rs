@@ -158,6 +158,7 @@ fn curve(
         key: "whole line: the highest of each day; broken line: the lowest".to_owned(),
         unit,
         points: Vec::new(),
+        level: None,
         lines: vec![
             days.iter().map(|(date, (_, high))| (*date, *high)).collect(),
             days.iter().map(|(date, (low, _))| (*date, *low)).collect(),

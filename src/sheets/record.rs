@@ -287,7 +287,7 @@ fn ultraviolet(own: &AnimalFigures, units: System) -> Option<Chart> {
         .map(|(cm, uvi)| vec![print::length(*cm, units), Shown::plain(number(*uvi, 2))]);
     chart_over_distance(
         Plot {
-            id: "ultraviolet",
+            id: "ultraviolet".to_owned(),
             title: format!("Ultraviolet of the {}", lamp.lamp),
             says: format!(
                 "Ultraviolet index against the distance from the lamp, through what stays in place. The species' band, {} to {} UVI, lies between {} and {} {unit}.",
