@@ -257,8 +257,8 @@ fn the_site_that_the_readme_prints_has_no_findings() {
     let _ = fs::remove_dir_all(&folder);
     assert_eq!(
         lay_out_printed_site(&folder),
-        8,
-        "species, words, sources, animal, log, site, private, standard"
+        9,
+        "species, words, sources, animal, log, site, private, standard, law"
     );
     let site = folder.to_string_lossy();
     let run = wardsheet(&["proof", "--deny", "warnings", "--as-of", "2026-11-25", "--site", &site]);

@@ -29,6 +29,8 @@ pub struct Site {
     pub standards: Vec<Named>,
     /// The places whose law the sheets are written for; none means that no law is held against them.
     pub jurisdictions: Vec<Named>,
+    /// Words that a law sets, as the site has taken them from it.
+    pub wordings: Vec<Wording>,
     /// Further species folders, nearest first.
     pub libraries: Vec<String>,
     /// How long a review holds.
@@ -65,6 +67,7 @@ impl Default for Site {
             address: None,
             standards: Vec::new(),
             jurisdictions: Vec::new(),
+            wordings: Vec::new(),
             libraries: vec!["builtin".to_owned()],
             review_every: Span::from_days(730.5),
             vet: None,
@@ -78,6 +81,17 @@ impl Default for Site {
             severities: Vec::new(),
         }
     }
+}
+
+/// Words that the law of a jurisdiction sets.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Wording {
+    /// The jurisdiction.
+    pub named: Named,
+    /// Of its public-health notice.
+    pub notice: Option<String>,
+    /// Of its warning against release.
+    pub release: Option<String>,
 }
 
 /// A disinfectant as the site mixes it.
