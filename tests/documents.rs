@@ -258,7 +258,7 @@ fn the_site_that_the_readme_prints_has_no_findings() {
     assert_eq!(
         lay_out_printed_site(&folder),
         9,
-        "species, words, an override, sources, animal, log, site, private, standard"
+        "species, words, an override, sources, animal, log, site, private, standard, law"
     );
     let site = folder.to_string_lossy();
     let run = wardsheet(&["proof", "--deny", "warnings", "--as-of", "2026-11-25", "--site", &site]);

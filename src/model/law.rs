@@ -290,6 +290,16 @@ impl Jurisdiction {
         grounds
     }
 
+    /// Takes in the words that its law sets for its notice and its warning against release, as the site has them.
+    pub fn take_words(&mut self, notice: Option<String>, release: Option<String>) {
+        if let Some(own) = &mut self.notice {
+            own.wording = notice.or(own.wording.take());
+        }
+        if let Some(ask) = self.items.get_mut(&Item::NoRelease) {
+            ask.wording = release.or(ask.wording.take());
+        }
+    }
+
     /// Every source that it names, each once.
     pub fn sources(&self) -> Vec<&Named> {
         let mut named: Vec<&Named> =

@@ -29,6 +29,8 @@ pub struct Site {
     pub standards: Vec<Named>,
     /// The places whose law the sheets are written for; none means that no law is held against them.
     pub jurisdictions: Vec<Named>,
+    /// Words that a law sets, as the site has taken them from it.
+    pub wordings: Vec<Wording>,
     /// Further species folders, nearest first.
     pub libraries: Vec<String>,
     /// How long a review holds.
@@ -73,6 +75,7 @@ impl Default for Site {
             address: None,
             standards: Vec::new(),
             jurisdictions: Vec::new(),
+            wordings: Vec::new(),
             libraries: vec!["builtin".to_owned()],
             review_every: Span::from_days(730.5),
             vet: None,
@@ -112,6 +115,17 @@ pub struct Room {
     pub place: Place,
     /// Whether a smoke alarm hangs in it; unknown where nothing is said.
     pub smoke_alarm: Option<(bool, Place)>,
+}
+
+/// Words that the law of a jurisdiction sets.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Wording {
+    /// The jurisdiction.
+    pub named: Named,
+    /// Of its public-health notice.
+    pub notice: Option<String>,
+    /// Of its warning against release.
+    pub release: Option<String>,
 }
 
 /// A disinfectant as the site mixes it.

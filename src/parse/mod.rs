@@ -67,6 +67,11 @@ pub fn parse(sources: &Sources) -> (Model, Vec<Finding>) {
             model.laws.insert(name.to_owned(), law);
         }
     }
+    for words in &model.site.wordings {
+        if let Some(law) = model.laws.get_mut(&words.named.name) {
+            law.take_words(words.notice.clone(), words.release.clone());
+        }
+    }
     for (name, file) in sources.nearest(Role::Species) {
         let Some(file) = present(Some(file), &mut findings) else { continue };
         if let Some(mut read) = gather(&mut findings, species::species(file)) {

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::finding::{FileId, Finding, Severity, did_you_mean};
-use crate::model::site::{Contact, Paper};
+use crate::model::site::{Contact, Paper, Wording};
 use crate::model::word::Word;
 use crate::model::{Private, Site};
 use crate::quantity::{self, Price, System};
@@ -54,6 +54,7 @@ pub(super) fn site(file: &SourceFile) -> (Site, Vec<Finding>) {
             address: top.text("address"),
             standards: top.list("standards"),
             jurisdictions: top.list("jurisdictions"),
+            wordings: top.table("wording").map(|table| wordings(&table)).unwrap_or_default(),
             libraries: list_of_libraries(top),
             review_every: top.one("review_every").map_or(standing.review_every, |(span, _)| span),
             vet: top.text("vet"),
@@ -82,6 +83,18 @@ pub(super) fn site(file: &SourceFile) -> (Site, Vec<Finding>) {
         [prices, lights].iter().flatten().for_each(Table::close);
         site
     })
+}
+
+/// `[wording.NAME]`: the words that the law of a jurisdiction sets.
+fn wordings(table: &Table<'_, '_>) -> Vec<Wording> {
+    let one = |named: crate::model::Named| {
+        let words = table.table(&named.name)?;
+        let wording =
+            Wording { named, notice: words.text("notice"), release: words.text("release") };
+        words.close();
+        Some(wording)
+    };
+    table.names().into_iter().filter_map(one).collect()
 }
 
 fn prices_of(prices: Option<&Table<'_, '_>>, key: &str) -> BTreeMap<String, Price> {

@@ -42,6 +42,7 @@ pub(super) const FIELDS: &[Field] = &[
         "The places whose law the sheets are held against: names in species/law/",
         Form::Texts(&["england"]),
     ),
+    may("wording", "Words that the law of a jurisdiction sets", Form::Named(WORDING)),
     may(
         "libraries",
         "Species folders, nearest first; `builtin` is the library in the program",
@@ -78,6 +79,11 @@ pub(super) const FIELDS: &[Field] = &[
         "A finding's code and the weight you give it",
         Form::Entries(&Form::Word(weights)),
     ),
+];
+
+const WORDING: &[Field] = &[
+    may("notice", "Of its public-health notice", Form::Text(&["The words of the notice"])),
+    may("release", "Of its warning against release", Form::Text(&["The words of the order"])),
 ];
 
 const PRICES: &[Field] = &[

@@ -46,7 +46,7 @@ pub fn laws(model: &Model, figures: &Figures) -> Option<LawSheet> {
         }
     }
     let links = notices::all(model).into_iter().map(|(found, _)| Link {
-        text: found.law.name.clone(),
+        text: capital(&found.law.name),
         href: super::notice_path(found.key),
     });
     (!found.is_empty()).then(|| LawSheet {

@@ -138,7 +138,7 @@ fn told_from(model: &Model, law: &Jurisdiction, notice: &Notice) -> String {
     let source = notice.ground.source.as_ref().and_then(|named| model.sources.get(&named.name));
     let title = notice.title.as_ref().or(source.map(|source| &source.title)).unwrap_or(&law.title);
     let set = own_words(notice);
-    format!("From: {title} ({}).{set}", whence(law, notice, model))
+    format!("{title} ({}).{set}", whence(law, notice, model))
 }
 
 /// Builds the page of one notice; none where that jurisdiction is not in force or has none.

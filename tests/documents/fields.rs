@@ -12,7 +12,7 @@ pub(super) const UNKNOWN_EVERYWHERE: [(&str, Role, &str); 7] = [
     (
         "wardsheet.toml",
         Role::Site,
-        "qqqqqq = 1\ntitle = \"x\"\n[prices]\nqqqqqq = 1\n[lights]\nqqqqqq = 1\n\
+        "qqqqqq = 1\ntitle = \"x\"\n[wording.NAME]\nqqqqqq = 1\n[prices]\nqqqqqq = 1\n[lights]\nqqqqqq = 1\n\
          [[disinfectant]]\nname = \"x\"\none_part_in = 1\nbucket = \"1 l\"\nqqqqqq = 1\n\
          [[strip]]\nname = \"x\"\nrating = \"1 W\"\nqqqqqq = 1\n[[room]]\nname = \"x\"\nqqqqqq = 1\n",
     ),

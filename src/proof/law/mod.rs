@@ -12,7 +12,6 @@ pub(super) mod wording_not_taken;
 use crate::figures::owed::{InForce, in_force};
 use crate::finding::Finding;
 use crate::model::law::{Concerns, Ground, Jurisdiction};
-use crate::model::log::Event;
 use crate::model::word::{Cites, Kind, Measure, Status};
 use crate::model::{Animal, Species};
 use crate::proof::Evidence;
@@ -86,22 +85,16 @@ impl Handed<'_> {
     /// The last shell length in its log, for species that are measured by the shell.
     fn shell(&self, evidence: &Evidence<'_>) -> Option<Length> {
         let by_shell = self.species.size.measure == Measure::Carapace;
-        let lines = self.animal.log.iter().filter(|line| line.date <= evidence.figures.as_of);
-        let lengths = lines.filter_map(|line| match line.event {
-            Event::Length(length) => Some(length),
-            _ => None,
-        });
-        lengths.last().filter(|_| by_shell)
+        let until = evidence.figures.as_of;
+        let last = self.animal.lengths().rev().find(|(date, _)| *date <= until);
+        last.map(|(_, length)| length).filter(|_| by_shell)
     }
 
     /// The last weight in its log.
     fn mass(&self, evidence: &Evidence<'_>) -> Option<Mass> {
-        let lines = self.animal.log.iter().filter(|line| line.date <= evidence.figures.as_of);
-        let weights = lines.filter_map(|line| match line.event {
-            Event::Weight(mass) => Some(mass),
-            _ => None,
-        });
-        weights.last()
+        let until = evidence.figures.as_of;
+        let last = self.animal.weights().rev().find(|(date, _)| *date <= until);
+        last.map(|(_, mass)| mass)
     }
 
     /// Whether a row concerns it, as far as that does not hang on its size.

@@ -2,7 +2,7 @@
 
 use crate::figures::owed::in_force;
 use crate::finding::{Code, Finding, Severity, Subject};
-use crate::model::law::Ground;
+use crate::model::law::{Ground, Item};
 use crate::proof::{Evidence, Rule};
 
 use super::{article, help};
@@ -27,7 +27,7 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
                 article(ground)
             );
             let first = format!(
-                "take them from the law and write {field} = \"…\" in your own species/law/{}.toml",
+                "take them from the law and write them in wardsheet.toml, under [wording.{}]: {field} = \"…\"",
                 law.key
             );
             found.push(
@@ -35,15 +35,15 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
             );
         };
         for (item, ask) in &law.law.items {
-            if ask.wording_set && ask.wording.is_none() {
-                open(item.label(), "wording", &ask.ground);
+            if *item == Item::NoRelease && ask.wording_set && ask.wording.is_none() {
+                open(item.label(), "release", &ask.ground);
             }
         }
         if let Some(notice) = &law.law.notice
             && notice.wording_set
             && notice.wording.is_none()
         {
-            open("public-health notice", "wording", &notice.ground);
+            open("public-health notice", "notice", &notice.ground);
         }
     }
 }

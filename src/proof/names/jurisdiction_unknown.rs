@@ -19,7 +19,9 @@ pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     let laws = &evidence.model.laws;
     let larger = laws.values().flat_map(|law| &law.within);
-    for named in evidence.model.site.jurisdictions.iter().chain(larger) {
+    let site = &evidence.model.site;
+    let worded = site.wordings.iter().map(|words| &words.named);
+    for named in site.jurisdictions.iter().chain(worded).chain(larger) {
         if !laws.contains_key(&named.name) {
             let known = laws.keys().map(String::as_str);
             found.push(unknown(&CODE, named, ("jurisdiction", ""), known));
