@@ -81,7 +81,7 @@ fn a_record_carries_what_is_open_in_its_own_files_and_its_species_and_no_public_
     let species = species["species"].as_str().expect("a species").to_owned();
     // A warning of its own file, a note of its own log, a warning of its species, and one of another animal.
     site.edit("animals/juniper.toml", |animal| {
-        animal["enclosure"].as_table_mut().expect("a table").remove("water");
+        animal["enclosure"]["water"] = "0 l".into();
     });
     let log = site.text("animals/juniper.csv") + "2026-11-24,shed,,partial,\n";
     site.put("animals/juniper.csv", log);

@@ -35,7 +35,7 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
         found.push(
             Finding::new(&CODE, place, message)
                 .help("serve those in quarantine last, then wash and change clothes; give them the last turns")
-                .also_at(last_place, "served after it"),
+                .also_at(last_place, "its turn"),
         );
     }
 }
