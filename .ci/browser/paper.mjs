@@ -109,11 +109,11 @@ function pagesOf(boxes) {
   );
 }
 
-// Headings below which nothing of their own column stands on the same page. The lowest 16 mm are the margin.
+// Headings below which nothing of their own column stands on the same page. The lowest 13 mm are the margin of either paper.
 function orphans(leaves, heads, height) {
   const found = [];
   for (const leaf of leaves) {
-    const inside = leaf.filter((one) => one.bottom < height - 45);
+    const inside = leaf.filter((one) => one.bottom < height - 37);
     for (const head of new Set(heads)) {
       const words = head.split(/\s+/);
       for (let at = 0; at + words.length <= inside.length; at += 1) {

@@ -231,7 +231,7 @@ pub(super) fn papers(animal: &Animal, species: &Species, model: &Model) -> Chapt
     chapter.facts.push(Fact::plain(
         "Proof of origin",
         animal.origin.as_ref().map_or_else(Shown::missing, |_| {
-            Shown::plain("the paper that shows where it came from, as told under Origin")
+            Shown::plain("the paper that shows where it came from goes with it")
         }),
     ));
     for paper in &animal.papers {

@@ -245,7 +245,7 @@ fn the_planted_marks_do_reach_the_private_sheets() {
     };
     for what in [
         "private.toml keeper phone",
-        "bellrope.toml notes keeper",
+        "bellrope.toml notes.keeper",
         "bellrope.toml chip",
         "the unpublished animal's name",
         "wardsheet.toml take_back",
