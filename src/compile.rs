@@ -8,9 +8,12 @@ use rayon::prelude::*;
 use crate::figures::{Figures, figures};
 use crate::finding::{self, Finding};
 use crate::model::Model;
-use crate::parse::parse;
+use crate::parse::{parse, photo_fault};
+use crate::photo::Kept;
 use crate::proof::{Evidence, proof, with_site_severities};
 use crate::render::{File, Look, calendar, theme};
+use crate::sheets::due;
+use crate::sheets::picture::{print_name, printed};
 use crate::sheets::record::OpenFinding;
 use crate::sheets::sitter::Stay;
 use crate::sheets::{self, Wanted};
@@ -62,6 +65,18 @@ fn reports_absence(finding: &Finding) -> bool {
 /// # Errors
 /// The findings that templates of the site's own have caused.
 pub fn compile(sources: &Sources, checked: &Checked) -> Result<Vec<File>, Vec<Finding>> {
+    compile_keeping(sources, checked, &Kept::default())
+}
+
+/// Compiles as [`compile`] does, and takes the prints of photos that have not changed from those of an earlier compile.
+///
+/// # Errors
+/// The findings that templates of the site's own, or photos that break off, have caused.
+pub fn compile_keeping(
+    sources: &Sources,
+    checked: &Checked,
+    kept: &Kept,
+) -> Result<Vec<File>, Vec<Finding>> {
     if finding::stops(&checked.findings) {
         return Err(Vec::new());
     }
@@ -76,7 +91,13 @@ pub fn compile(sources: &Sources, checked: &Checked) -> Result<Vec<File>, Vec<Fi
     let pages: Vec<Result<File, Finding>> =
         sheets::plan(&checked.model).par_iter().filter_map(set).collect();
     let mut files = theme(sources);
-    let mut broken = Vec::new();
+    let mut broken = match photos(sources, checked, kept, |_| true) {
+        Ok(prints) => {
+            files.extend(prints);
+            Vec::new()
+        }
+        Err(broken) => broken,
+    };
     for page in pages {
         match page {
             Ok(file) => files.push(file),
@@ -88,12 +109,87 @@ pub fn compile(sources: &Sources, checked: &Checked) -> Result<Vec<File>, Vec<Fi
         finding::sort(&mut broken);
         return Err(broken);
     }
+    files.extend(calendars(checked));
     files.push(File {
         path: "private/DO-NOT-PUBLISH.txt".to_owned(),
         bytes: PRIVATE_NOTE.as_bytes().to_vec(),
     });
     files.sort_by(|a, b| a.path.cmp(&b.path));
     Ok(files)
+}
+
+/// The calendar of every animal that is kept: what is due, day by day.
+fn calendars(checked: &Checked) -> Vec<File> {
+    let Checked { model, figures, .. } = checked;
+    let kept = model.animals.par_iter().filter(|(_, animal)| animal.is_kept());
+    let set = |(key, animal): (&String, &crate::model::Animal)| {
+        let species = model.species.get(&animal.species.name)?;
+        let own = figures.animals.get(key)?;
+        let events = due::calendar(model, figures, key, animal, species, own);
+        let revision = due::revision(&[animal], figures.as_of);
+        let name = format!("Care of {}", animal.name);
+        let text = calendar(&events, &name, figures.as_of, revision);
+        Some(File { path: sheets::calendar_path(key), bytes: text.into_bytes() })
+    };
+    kept.filter_map(set).collect()
+}
+
+/// The photos that pages show, written anew, on all cores; only those in a folder that is wanted.
+///
+/// # Errors
+/// A finding for every photo that breaks off.
+pub fn photos(
+    sources: &Sources,
+    checked: &Checked,
+    kept: &Kept,
+    wanted: impl Fn(&str) -> bool + Sync,
+) -> Result<Vec<File>, Vec<Finding>> {
+    let made = printed(&checked.model).into_par_iter().map(|mut one| {
+        one.folders.retain(|folder| wanted(folder));
+        if one.folders.is_empty() {
+            return Ok(Vec::new());
+        }
+        // A photo that has gone since it was measured is as good as one that breaks off.
+        let fault = |fault: &crate::photo::Fault| photo_fault(&one.photo, fault);
+        let Some(Ok(bytes)) = sources.photo(&one.photo.name) else {
+            return Err(fault(&crate::photo::Fault::Broken));
+        };
+        let prints = kept.prints(&bytes);
+        let prints = prints.as_ref().as_ref().map_err(fault)?;
+        let files = one.folders.iter().flat_map(|folder| {
+            prints.iter().map(move |print| File {
+                path: format!("{folder}/{}", print_name(print.width, print.height)),
+                bytes: print.bytes.clone(),
+            })
+        });
+        Ok(files.collect())
+    });
+    let made: Vec<Result<Vec<File>, Finding>> = made.collect();
+    kept.forget_unused();
+    let (files, broken): (Vec<_>, Vec<_>) = made.into_iter().partition(Result::is_ok);
+    let mut broken: Vec<Finding> = broken.into_iter().filter_map(Result::err).collect();
+    if broken.is_empty() {
+        return Ok(files.into_iter().flatten().flatten().collect());
+    }
+    finding::sort(&mut broken);
+    Err(broken)
+}
+
+/// The photos that the private sheets of some animals show, for a sheet that is written by itself.
+///
+/// # Errors
+/// A finding for every photo that breaks off.
+pub fn private_photos(
+    sources: &Sources,
+    checked: &Checked,
+    animals: &[String],
+) -> Result<Vec<File>, Vec<Finding>> {
+    let wanted = |folder: &str| {
+        folder
+            .strip_prefix("private/animals/")
+            .is_some_and(|key| animals.is_empty() || animals.iter().any(|animal| animal == key))
+    };
+    photos(sources, checked, &Kept::default(), wanted)
 }
 
 /// What is doubtful in the files of one animal.
@@ -144,7 +240,12 @@ pub fn sitter(
 ) -> Result<Vec<File>, Vec<Finding>> {
     let stay = Stay { from, until, animals: animals.to_vec() };
     let sheet = sheets::sitter::sitter(&checked.model, &checked.figures, &stay);
-    let events = calendar(&sheet.calendar, &sheet.frame.title, checked.figures.as_of);
+    let as_of = checked.figures.as_of;
+    let here = |key: &String| animals.is_empty() || animals.contains(key);
+    let of: Vec<_> = checked.model.animals.iter().filter(|(key, _)| here(key)).collect();
+    let of: Vec<_> = of.into_iter().map(|(_, animal)| animal).collect();
+    let revision = due::revision(&of, as_of);
+    let events = calendar(&sheet.calendar, &sheet.frame.title, as_of, revision);
     let wanted = Wanted::Sitter(stay);
     let page = Look::new(sources)?
         .set(sources, &wanted, &sheets::Sheet::Sitter(Box::new(sheet)))

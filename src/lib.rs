@@ -2,8 +2,8 @@
 //!
 //! The modules stand in reading order, and data flows down the list: files are read ([`source`]), typed ([`parse`] into
 //! [`model`]), worked out ([`figures`]) and checked ([`proof`]). What a file may
-//! hold is told to editors by [`schema`]. Two pure things stand under all of them: measured things
-//! ([`quantity`]) and what is wrong ([`finding`]).
+//! hold is told to editors by [`schema`]. Three pure things stand under all of them: measured things
+//! ([`quantity`]), what is wrong ([`finding`]) and pictures ([`photo`]).
 //!
 //! ```text
 //! read    (a site's folder)     -> Sources               disk in
@@ -15,6 +15,8 @@
 pub mod quantity;
 
 pub mod finding;
+
+pub mod photo;
 
 pub mod source;
 

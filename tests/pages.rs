@@ -20,7 +20,7 @@ use wardsheet::compile::check as check_site;
 use wardsheet::finding::{Code, Finding, Severity, draw};
 use wardsheet::proof::codes;
 use wardsheet::source::library::role_of;
-use wardsheet::source::{Layer, Sources};
+use wardsheet::source::{Layer, Photo, Sources};
 
 /// The sections of every page after its first paragraph, in this order.
 const SECTIONS: [&str; 4] = ["Why it matters", "Fires", "Put right", "Source"];
@@ -28,9 +28,10 @@ const SECTIONS: [&str; 4] = ["Why it matters", "Fires", "Put right", "Source"];
 /// The day on which the base site is clean.
 const AS_OF: &str = "2026-11-25";
 
-/// A site in memory: the text of every file by its path, and the day.
+/// A site in memory: the text of every file by its path, the photos by their names, and the day.
 #[derive(Clone)]
 struct Site {
+    photos: BTreeMap<String, Vec<u8>>,
     files: BTreeMap<String, String>,
     as_of: Date,
 }
@@ -38,16 +39,22 @@ struct Site {
 impl Site {
     fn base() -> Site {
         let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/base");
-        let mut files = BTreeMap::new();
+        let (mut files, mut photos) = (BTreeMap::new(), BTreeMap::new());
         for entry in WalkDir::new(&folder) {
             let entry = entry.expect("the base site can be walked");
             if entry.file_type().is_file() {
                 let path = entry.path().strip_prefix(&folder).expect("it lies in the base site");
-                let text = std::fs::read_to_string(entry.path()).expect("it is text");
-                files.insert(path.to_string_lossy().replace('\\', "/"), text);
+                let path = path.to_string_lossy().replace('\\', "/");
+                let bytes = std::fs::read(entry.path()).expect("it can be read");
+                match path.strip_prefix("photos/") {
+                    Some(photo) => _ = photos.insert(photo.to_owned(), bytes),
+                    None => {
+                        _ = files.insert(path, String::from_utf8(bytes).expect("it is text"));
+                    }
+                }
             }
         }
-        Site { files, as_of: AS_OF.parse().expect("a day") }
+        Site { photos, files, as_of: AS_OF.parse().expect("a day") }
     }
 
     /// Reads, works out and checks the site, as a compile does.
@@ -57,6 +64,9 @@ impl Site {
             let (role, name) =
                 role_of(path).unwrap_or_else(|| panic!("{path} is no file of a site"));
             sources.add(path.clone(), role, name, Layer::Own, text.clone());
+        }
+        for (name, bytes) in &self.photos {
+            sources.add_photo(name.clone(), Photo::InMemory(bytes.as_slice().into()));
         }
         let found = check_site(&sources, Vec::new(), self.as_of).findings;
         (sources, found)

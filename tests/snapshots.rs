@@ -16,7 +16,7 @@ use wardsheet::sheets::compare::Order;
 use wardsheet::sheets::sitter::Stay;
 use wardsheet::sheets::{self, Wanted};
 use wardsheet::source::library::{add_look, role_of};
-use wardsheet::source::{Folder, Layer, Sources};
+use wardsheet::source::{Folder, Layer, Photo, Sources};
 
 const TODAY: Date = date(2026, 11, 25);
 
@@ -46,7 +46,10 @@ const CASES: &[Case] = &[
     ("log-line", LOG, "length,62 cm", "lenght,62 cm"),
     ("log-out-of-order", LOG, "2026-05-30", "2025-05-30"),
     ("owner-missing", "animals/segde.csv", "", "date,what,value,outcome,note\n"),
+    ("photo-kind-not-read", ANIMAL, "sex =", "photo = \"sedge.gif\"\nsex ="),
     ("photo-missing", ANIMAL, "sex =", "photo = \"sedge.jpg\"\nsex ="),
+    ("photo-too-large", ANIMAL, "sex =", "photo = \"enormous.png\"\nsex ="),
+    ("photo-unreadable", ANIMAL, "sex =", "photo = \"weights.jpg\"\nsex ="),
     ("quote-unknown", WORDS, "temperature.basking", "temperature.baskng"),
     ("range-reversed", SPECIES, "\"26-28 C\"", "\"28-26 C\""),
     (
@@ -63,6 +66,13 @@ const CASES: &[Case] = &[
     ("word-unknown", SPECIES, "\"snake\"", "\"snaek\""),
     ("words-html", WORDS, "Long rather", "Long <b>rather</b> [see](javascript:alert)"),
     ("wrong-kind", ANIMAL, "\"Sedge\"", "7"),
+];
+
+/// What lies in the folder of photos, whether or not an animal names it.
+const PHOTOS: [(&str, &[u8]); 3] = [
+    ("enormous.png", include_bytes!("base/photos/enormous.png")),
+    ("sedge.gif", include_bytes!("base/photos/juniper.gif")),
+    ("weights.jpg", include_bytes!("base/photos/weights.jpg")),
 ];
 
 /// Codes of reading that only a disk can provoke, with the test that does.
@@ -118,6 +128,9 @@ fn sources(texts: &[(String, String)]) -> Sources {
     for (path, text) in texts {
         let (role, name) = role_of(path).expect("every file of the site has a role");
         sources.add(path.clone(), role, name, Layer::Own, text.clone());
+    }
+    for (name, bytes) in PHOTOS {
+        sources.add_photo(name.to_owned(), Photo::InMemory(bytes.into()));
     }
     sources
 }

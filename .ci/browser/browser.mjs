@@ -46,6 +46,7 @@ export function pages(folder) {
 
 function kind(path) {
   const [part, room, , file] = path.split("/");
+  if (room === "sitter" || room === "round") return room;
   if (part === "private") return path.split("/").at(-1).replace(".html", "");
   if (room === "species") return file === "card.html" ? "card" : "care";
   if (room === "animals") return "animal";

@@ -65,7 +65,11 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
         written.removed,
         out.join("public").join("index.html").display(),
     );
-    if !arguments.public_only {
+    if arguments.public_only {
+        // What was asked for by itself is not a compile's to remove.
+        let left = "no private sheet was written; those of an earlier compile were removed, those of `sitter` and `round` are left";
+        words.push_str(&format!("\n{left}"));
+    } else {
         words.push_str(&format!("\nthe private sheets: {}", out.join("private").display()));
     }
     arguments.format.say(&words, outside)?;

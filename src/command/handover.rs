@@ -38,13 +38,14 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
         });
         return Err(Failure::Said(format!("there is no animal `{}`; {near}", arguments.animal)));
     }
-    let file = match compile::handover(
-        &opened.sources,
-        checked,
-        &arguments.animal,
-        arguments.addressed_to.as_deref(),
-    ) {
-        Ok(file) => file,
+    let animal = arguments.animal.as_str();
+    let set =
+        compile::handover(&opened.sources, checked, animal, arguments.addressed_to.as_deref())
+            .and_then(|file| {
+                Ok((file, compile::private_photos(&opened.sources, checked, &[animal.to_owned()])?))
+            });
+    let (file, photos) = match set {
+        Ok(set) => set,
         Err(broken) => {
             opened.tell(&broken, outside)?;
             return Ok(Outcome::Stopped);
@@ -57,6 +58,7 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
         .collect();
     let place = out.join(&file.path);
     files.push(file);
+    files.extend(photos);
     write_some(&out, &files)?;
     writeln!(outside.out, "{}", place.display())?;
     Ok(Outcome::Done)

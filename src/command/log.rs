@@ -5,7 +5,7 @@ use jiff::civil::Date;
 
 use crate::finding::{did_you_mean, stops};
 use crate::parse::log::{entries, heading, line};
-use crate::proof::new_line::{Doubt, doubts};
+use crate::proof::new_line::doubts;
 use crate::source::{Layer, Role, Sources};
 use crate::write::append_line;
 
@@ -96,21 +96,15 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
         return Ok(Outcome::Stopped);
     }
     let species = model.species.get(&animal.species.name);
-    for doubt in read.iter().flat_map(|entry| doubts(animal, species, entry, today)) {
-        let settled = match doubt {
-            Doubt::Impossible(why) => {
-                writeln!(outside.err, "{why}")?;
-                false
-            }
-            Doubt::Doubtful(why) => {
-                writeln!(outside.err, "doubtful: {why}")?;
-                arguments.yes || asked(outside)?
-            }
-        };
-        if !settled {
-            writeln!(outside.err, "nothing was written")?;
-            return Ok(Outcome::Stopped);
-        }
+    let found: Vec<String> =
+        read.iter().flat_map(|entry| doubts(animal, species, entry, today)).collect();
+    for doubt in &found {
+        writeln!(outside.err, "doubtful: {doubt}")?;
+    }
+    // All of it is told before one question is asked.
+    if !found.is_empty() && !arguments.yes && !asked(outside)? {
+        writeln!(outside.err, "nothing was written")?;
+        return Ok(Outcome::Stopped);
     }
     let place = opened.folder.join("animals").join(format!("{}.csv", arguments.animal));
     append_line(&place, &heading(), &written)?;

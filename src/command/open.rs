@@ -2,7 +2,7 @@
 
 use std::path::PathBuf;
 
-use crate::compile::{Checked, check};
+use crate::compile::{Checked, check, private_photos};
 use crate::finding::{Finding, stops};
 use crate::parse;
 use crate::render::{File, theme};
@@ -32,10 +32,12 @@ pub(super) fn open(at: &Whereabouts, outside: &Outside<'_>) -> Result<Opened, Fa
 }
 
 impl Opened {
-    /// Writes a private sheet that was asked for by itself, with the theme it needs, and prints where it is.
+    /// Writes a private sheet that was asked for by itself, with the theme and the photos of animals that it needs, and prints
+    /// where it is.
     pub(super) fn write_sheet(
         &self,
         outside: &mut Outside<'_>,
+        animals: &[String],
         set: impl FnOnce(&Sources, &Checked) -> Result<Vec<File>, Vec<Finding>>,
     ) -> Ended {
         if !self.checked.findings.is_empty() {
@@ -44,8 +46,10 @@ impl Opened {
         if stops(&self.checked.findings) {
             return Ok(Outcome::Stopped);
         }
-        let files = match set(&self.sources, &self.checked) {
-            Ok(files) => files,
+        let set = set(&self.sources, &self.checked)
+            .and_then(|files| Ok((files, private_photos(&self.sources, &self.checked, animals)?)));
+        let (files, photos) = match set {
+            Ok(set) => set,
             Err(broken) => {
                 self.tell(&broken, outside)?;
                 return Ok(Outcome::Stopped);
@@ -55,6 +59,7 @@ impl Opened {
         let look: Vec<File> = theme(&self.sources)
             .into_iter()
             .filter(|file| file.path.starts_with("private/"))
+            .chain(photos)
             .collect();
         write_some(&out, &look)?;
         write_on_request(&out, &files)?;

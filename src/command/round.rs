@@ -20,5 +20,7 @@ pub(super) struct Arguments {
 pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
     let opened = open(&arguments.at, outside)?;
     let day = arguments.week.unwrap_or(opened.checked.figures.as_of);
-    opened.write_sheet(outside, |sources, checked| compile::round(sources, checked, day))
+    // The round shows nobody's photo.
+    let nobody = [String::new()];
+    opened.write_sheet(outside, &nobody, |sources, checked| compile::round(sources, checked, day))
 }

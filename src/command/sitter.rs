@@ -51,7 +51,7 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
         }
     }
     let stay = (arguments.from, arguments.until);
-    opened.write_sheet(outside, |sources, checked| {
+    opened.write_sheet(outside, &arguments.animals, |sources, checked| {
         compile::sitter(sources, checked, stay, &arguments.animals)
     })
 }

@@ -5,6 +5,7 @@
 
 use jiff::civil::Date;
 
+use crate::model::log::Event;
 use crate::model::{Animal, Species};
 
 use super::animal::AnimalFigures;
@@ -54,6 +55,9 @@ pub struct Plan {
 
 /// Only an animal whose meals lie at least so many days apart skips one: whatever eats every day or two would go without many.
 const SKIPS_FROM_DAYS: f64 = 7.0;
+
+/// How many of its last sheds tell when the next one may come.
+const LAST_SHEDS: usize = 4;
 
 /// The longest span that is planned, days.
 pub const LONGEST_DAYS: i32 = 60;
@@ -165,6 +169,25 @@ fn sprayings(animal: &Animal, number: i32) -> u32 {
         return (1.0 / days).round().clamp(1.0, 24.0) as u32;
     }
     u32::from(number % (days.floor() as i32) == 0)
+}
+
+/// The days between which the next shed may come: the shortest and the longest of its own last intervals, after its last shed.
+///
+/// None for an animal with fewer than three sheds in its log, and where even the latest day has passed. From its own log alone;
+/// common practice, no source.
+pub fn shed_expected(animal: &Animal, as_of: Date) -> Option<(Date, Date)> {
+    let sheds = animal.log.iter().filter(|entry| matches!(entry.event, Event::Shed { .. }));
+    let days: Vec<Date> = sheds.map(|entry| entry.date).filter(|date| *date <= as_of).collect();
+    let last = *days.last()?;
+    let newest = days.len().saturating_sub(LAST_SHEDS);
+    let apart = days.get(newest..)?.windows(2);
+    let apart: Vec<i32> = apart.map(|pair| days_between(pair[0], pair[1])).collect();
+    if apart.len() < 2 {
+        return None;
+    }
+    let after = |days: &i32| days_after(last, f64::from(*days));
+    let (first, latest) = (after(apart.iter().min()?)?, after(apart.iter().max()?)?);
+    (latest >= as_of).then_some((first.max(as_of), latest))
 }
 
 /// From weighing to weighing, days: a young animal weekly, a grown one monthly; common practice, no source.

@@ -4,8 +4,8 @@ use std::collections::BTreeMap;
 
 use jiff::civil::Date;
 
-use crate::model::Model;
 use crate::model::site::{Disinfectant, MixStrength};
+use crate::model::{Animal, Model};
 
 use super::animal::AnimalFigures;
 use super::calendar::{days_after, days_between};
@@ -62,23 +62,28 @@ pub fn store(
             continue;
         }
         let meals = (f64::from(left) / days).floor() as u32 + 1;
-        let practised =
-            animal.feeding.as_ref().and_then(|practice| practice.count).map(|(count, _)| count);
-        let species = model.species.get(&animal.species.name);
-        let stage = feeding.stage.and_then(|stage| species?.feeding.get(stage)?.count.as_ref());
-        // Weighed prey comes one to a meal; of greens and powders there are no pieces.
-        let one = feeding.mass_g.map(|_| (1, 1));
-        let count =
-            practised.or(stage.map(|count| count.value)).or(one).map_or(0, |(_, high)| high);
-        let mass_g = feeding.mass_g.and_then(|(low, high)| high.or(low)).unwrap_or(0.0);
+        let (count, mass_g) = per_meal(model, animal, of);
         let entry = food.entry(meal.clone()).or_default();
         entry.meals += meals;
-        entry.pieces += f64::from(meals * count);
+        entry.pieces += f64::from(meals) * f64::from(count);
         entry.mass_g += f64::from(meals) * mass_g;
     }
     let mixtures =
         model.site.disinfectants.iter().map(|mix| (mix.name.clone(), mixture(mix))).collect();
     StoreFigures { weeks: WEEKS, food, mixtures }
+}
+
+/// Pieces and grams of one meal, the most that is given; 0 where it is not known.
+pub fn per_meal(model: &Model, animal: &Animal, of: &AnimalFigures) -> (u32, f64) {
+    let feeding = &of.feeding;
+    let practised =
+        animal.feeding.as_ref().and_then(|practice| practice.count).map(|(count, _)| count);
+    let species = model.species.get(&animal.species.name);
+    let stage = feeding.stage.and_then(|stage| species?.feeding.get(stage)?.count.as_ref());
+    // Weighed prey comes one to a meal; of greens and powders there are no pieces.
+    let one = feeding.mass_g.map(|_| (1, 1));
+    let count = practised.or(stage.map(|count| count.value)).or(one).map_or(0, |(_, high)| high);
+    (count, feeding.mass_g.and_then(|(low, high)| high.or(low)).unwrap_or(0.0))
 }
 
 /// What goes into a bucket of a disinfectant.

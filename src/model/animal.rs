@@ -45,6 +45,8 @@ pub struct Animal {
     pub temperament: Option<String>,
     /// The file name of its picture.
     pub photo: Option<Named>,
+    /// What the picture shows, for those who do not see it.
+    pub photo_shows: Option<String>,
     /// Its enclosure.
     pub housing: Option<Housing>,
     /// How it is fed at present.

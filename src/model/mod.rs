@@ -40,4 +40,7 @@ pub struct Model {
     pub animals: BTreeMap<String, Animal>,
     /// Further pages.
     pub pages: BTreeMap<String, Page>,
+    /// The photos that an animal or a species names and that can be read: by file name, the sizes in which each is printed,
+    /// from the smallest up; width and height in pixels.
+    pub photos: BTreeMap<String, Vec<(u32, u32)>>,
 }

@@ -33,6 +33,8 @@ pub struct Site {
     pub review_every: Span,
     /// The public sentence about the vet.
     pub vet: Option<String>,
+    /// The promise to take an animal back, printed on its handover sheet; private.
+    pub take_back: Option<String>,
     /// The price of electricity.
     pub electricity: Option<(Price, Place)>,
     /// Prices of food by its name.
@@ -65,6 +67,7 @@ impl Default for Site {
             libraries: vec!["builtin".to_owned()],
             review_every: Span::from_days(730.5),
             vet: None,
+            take_back: None,
             electricity: None,
             food_prices: BTreeMap::new(),
             lamp_prices: BTreeMap::new(),

@@ -44,6 +44,10 @@ pub struct Species {
     pub reviewer: Option<String>,
     /// One sentence for the index.
     pub summary: Option<String>,
+    /// The file name of its picture.
+    pub photo: Option<Named>,
+    /// What the picture shows, for those who do not see it.
+    pub photo_shows: Option<String>,
     /// Where it comes from, in words.
     pub origin: Option<String>,
     /// The latitudes it comes from.

@@ -50,6 +50,7 @@ pub(super) fn animal(file: &SourceFile) -> (Option<Animal>, Vec<Finding>) {
             company: top.list("with"),
             temperament: top.text("temperament"),
             photo: top.named("photo"),
+            photo_shows: top.text("photo_shows"),
             housing: (enclosure.is_some() || has_equipment)
                 .then(|| housing(enclosure.as_ref(), &heat, place)),
             feeding: top.table("feeding").map(|table| practice(&table)),

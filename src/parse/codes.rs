@@ -90,8 +90,27 @@ pub static WORDS_HTML: Code = Code {
     )
 };
 
+/// A photo that is no picture, or a broken one.
+pub static PHOTO_UNREADABLE: Code = writing(
+    "photo-unreadable",
+    "a photo is not a picture or is broken",
+    include_str!("pages/photo-unreadable.md"),
+);
+/// A photo of a kind that is not read.
+pub static PHOTO_KIND_NOT_READ: Code = writing(
+    "photo-kind-not-read",
+    "a photo is of a kind that is not read",
+    include_str!("pages/photo-kind-not-read.md"),
+);
+/// A picture larger than any photo.
+pub static PHOTO_TOO_LARGE: Code = writing(
+    "photo-too-large",
+    "a photo is larger than any page needs",
+    include_str!("pages/photo-too-large.md"),
+);
+
 /// Every code of this room.
-pub static ALL: [&Code; 14] = [
+pub static ALL: [&Code; 17] = [
     &TOML_SYNTAX,
     &KEY_UNKNOWN,
     &FIELD_MISSING,
@@ -106,4 +125,7 @@ pub static ALL: [&Code; 14] = [
     &LOG_HEADING,
     &LOG_LINE,
     &WORDS_HTML,
+    &PHOTO_UNREADABLE,
+    &PHOTO_KIND_NOT_READ,
+    &PHOTO_TOO_LARGE,
 ];

@@ -9,6 +9,7 @@ mod bibliography;
 mod figure;
 mod housing;
 pub mod log;
+mod photo;
 mod site;
 mod species;
 mod standard;
@@ -20,6 +21,7 @@ use crate::finding::{Finding, Place};
 use crate::model::Model;
 use crate::source::{Role, SourceFile, Sources};
 
+pub use photo::told as photo_fault;
 pub use site::libraries;
 pub use words::is_safe_address;
 
@@ -69,6 +71,10 @@ pub fn parse(sources: &Sources) -> (Model, Vec<Finding>) {
             continue; // A place in the folder that could not be read stands in for a file.
         }
         model.pages.insert(name.to_owned(), gather(&mut findings, words::page(name, file)));
+    }
+    let named: Vec<_> = photo::named(&model).collect();
+    for photo in named {
+        photo::measure(&photo, sources, &mut model.photos, &mut findings);
     }
     (model, findings)
 }

@@ -56,6 +56,7 @@ pub(super) fn site(file: &SourceFile) -> (Site, Vec<Finding>) {
             libraries: list_of_libraries(top),
             review_every: top.one("review_every").map_or(standing.review_every, |(span, _)| span),
             vet: top.text("vet"),
+            take_back: top.text("take_back"),
             electricity: prices
                 .as_ref()
                 .and_then(|table| table.parsed("electricity", quantity::parse_price)),

@@ -64,6 +64,8 @@ pub(super) fn species(file: &SourceFile) -> (Option<Species>, Vec<Finding>) {
             reviewed: top.date("reviewed"),
             reviewer: top.text("reviewer"),
             summary: top.text("summary"),
+            photo: top.named("photo"),
+            photo_shows: top.text("photo_shows"),
             origin: rest.origin,
             latitudes: rest.latitudes,
             size: size.clone().unwrap_or_default(),

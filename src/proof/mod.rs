@@ -54,6 +54,7 @@ pub static RULES: &[&Rule] = &[
     &names::form_unknown::RULE,
     &names::owner_missing::RULE,
     &names::photo_missing::RULE,
+    &names::photo_without_description::RULE,
     &names::source_unknown::RULE,
     &names::species_unknown::RULE,
     &names::standard_unknown::RULE,

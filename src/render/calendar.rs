@@ -2,13 +2,14 @@
 
 use jiff::civil::Date;
 
-use crate::sheets::sitter_days::Event;
+use crate::sheets::sitter_days::{Event, Repeat};
 
 /// A line is folded after so many bytes, RFC 5545 §3.1.
 const LONGEST: usize = 75;
 
-/// Writes a calendar of whole days. `as_of` stands for the moment of writing, so that the same input gives the same bytes.
-pub fn calendar(events: &[Event], name: &str, as_of: Date) -> String {
+/// Writes a calendar of whole days. `as_of` stands for the moment of writing and `revision` for the number of the entries'
+/// revision, so that the same input gives the same bytes.
+pub fn calendar(events: &[Event], name: &str, as_of: Date, revision: u32) -> String {
     let mut lines = vec![
         "BEGIN:VCALENDAR".to_owned(),
         "VERSION:2.0".to_owned(),
@@ -23,8 +24,14 @@ pub fn calendar(events: &[Event], name: &str, as_of: Date) -> String {
             "BEGIN:VEVENT".to_owned(),
             format!("UID:{}", event.uid),
             format!("DTSTAMP:{}T000000Z", plain(as_of)),
+            format!("SEQUENCE:{revision}"),
             format!("DTSTART;VALUE=DATE:{}", plain(event.date)),
             format!("DTEND;VALUE=DATE:{}", plain(next)),
+        ]);
+        lines.extend(event.repeat.map(|Repeat { every_days, times }| {
+            format!("RRULE:FREQ=DAILY;INTERVAL={every_days};COUNT={times}")
+        }));
+        lines.extend([
             format!("SUMMARY:{}", escaped(&event.title)),
             format!("DESCRIPTION:{}", escaped(&event.text)),
             "TRANSP:TRANSPARENT".to_owned(),
@@ -42,7 +49,9 @@ fn plain(date: Date) -> String {
 /// Text as RFC 5545 §3.3.11 writes it.
 fn escaped(text: &str) -> String {
     let text = text.replace('\\', "\\\\").replace(';', "\\;").replace(',', "\\,");
-    text.replace("\r\n", "\\n").replace(['\n', '\r'], "\\n")
+    let text = text.replace("\r\n", "\\n").replace(['\n', '\r'], "\\n");
+    // Control characters have no place in a calendar, RFC 5545 §3.1.
+    text.replace(|letter: char| letter.is_control(), " ")
 }
 
 /// A line of at most 75 bytes, continued on lines that begin with a space; no letter is cut in two.
@@ -85,8 +94,9 @@ mod tests {
             date: date(2026, 12, 31),
             title: "Feed Juniper".to_owned(),
             text: "mouse".to_owned(),
+            repeat: None,
         };
-        let text = calendar(&[event], "Sitter", date(2026, 11, 25));
+        let text = calendar(&[event], "Sitter", date(2026, 11, 25), 7);
         assert!(
             text.contains("DTSTART;VALUE=DATE:20261231\r\nDTEND;VALUE=DATE:20270101\r\n"),
             "{text}"

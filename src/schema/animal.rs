@@ -25,7 +25,12 @@ pub(super) const FIELDS: &[Field] = &[
     may("chip", "Chip or mark; private", Form::Text(&["none"])),
     may("with", "The animals that share its enclosure", Form::Texts(&["moss"])),
     may("temperament", "How it behaves; private", Form::Text(&["Calm in the evening."])),
-    may("photo", "A file in photos/", Form::Text(&["pip.jpg"])),
+    may("photo", "A file in photos/: JPEG, PNG or WebP", Form::Text(&["pip.jpg"])),
+    may(
+        "photo_shows",
+        "What the photo shows, for those who do not see it; public where the animal is",
+        Form::Text(&["Pip on the warm stone, seen from above"]),
+    ),
     may("papers", "Papers that go with it; private", Form::Texts(&["The former keeper's card"])),
     may("enclosure", "Its enclosure", Form::Table(ENCLOSURE)),
     may("heater", "Its heaters, each with its thermostat", Form::Tables(HEATER)),

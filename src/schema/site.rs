@@ -48,6 +48,11 @@ pub(super) const FIELDS: &[Field] = &[
         "Public sentence about the vet",
         Form::Text(&["Every animal here is seen by a vet."]),
     ),
+    may(
+        "take_back",
+        "The promise to take an animal back, printed on its handover sheet; private",
+        Form::Text(&["We take every animal of ours back, at any time, no question asked."]),
+    ),
     may("prices", "What things cost", Form::Table(PRICES)),
     may("lights", "When the lights go on, or the middle of the lighted day", Form::Table(LIGHTS)),
     may(

@@ -22,6 +22,12 @@ pub(super) const FIELDS: &[Field] = &[
         "One sentence for the index",
         Form::Text(&["An invented ground gecko of dry country."]),
     ),
+    may("photo", "A file in photos/: JPEG, PNG or WebP", Form::Text(&["example-gecko.jpg"])),
+    may(
+        "photo_shows",
+        "What the photo shows, for those who do not see it",
+        Form::Text(&["A grown example gecko on sand, seen from the side"]),
+    ),
     may("origin", "Where it comes from", Form::Table(ORIGIN)),
     must("size", "How large it is", Form::Table(SIZE)),
     may("growth", "How it grows", Form::Table(GROWTH)),

@@ -8,6 +8,7 @@ use crate::model::word::{Basis, Sex, Status, Word};
 
 use super::blocks::{Caution, Fact, Link, Shown};
 use super::frame::{Frame, long_date};
+use super::picture::{self, Picture};
 use super::public::PublicAnimal;
 use super::{cautions, print};
 
@@ -24,6 +25,8 @@ pub struct AnimalSheet {
     pub care: Link,
     /// Whether it is looking for a home.
     pub seeking: bool,
+    /// Its picture.
+    pub picture: Picture,
     /// Its story.
     pub story: Option<String>,
     /// What is known of it.
@@ -80,6 +83,7 @@ pub fn animal(
         needs.push(Fact::plain("Eats now", meal.clone()));
     }
     let description = format!("{}, {}.", public.name, species.name);
+    let picture = picture::of_public(key, &public, species);
     Some(AnimalSheet {
         frame: Frame::new(
             model,
@@ -95,6 +99,7 @@ pub fn animal(
             text: format!("{} care sheet", species.name),
             href: super::care_path(&public.species),
         },
+        picture,
         seeking: public.status == Status::SeekingHome,
         story: public.story,
         facts,

@@ -30,6 +30,8 @@ pub struct CareSheet {
     pub also: Vec<String>,
     /// What kind of animal it is.
     pub kind: String,
+    /// Its picture, where it has one.
+    pub picture: Option<super::picture::Picture>,
     /// One sentence.
     pub summary: Option<String>,
     /// What matters in ten seconds.
@@ -133,6 +135,7 @@ pub fn care(
         key: key.to_owned(),
         name: species.name.clone(),
         scientific: species.scientific.clone(),
+        picture: super::picture::of_species(model, key, species),
         also: species.also.clone(),
         kind: species.kind.spelling().to_owned(),
         summary: species.summary.clone(),

@@ -128,7 +128,7 @@ fn even_step(highest: f64) -> f64 {
 }
 
 /// The firsts of January, or of quarters where the chart spans less than two years; at most eight of them.
-fn month_marks(first: Date, last: Date) -> Vec<(Date, String)> {
+pub(super) fn month_marks(first: Date, last: Date) -> Vec<(Date, String)> {
     let days = days_between(first, last);
     let every = if days < 730 { 3 } else { 12 };
     let mut marks = Vec::new();

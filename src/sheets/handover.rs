@@ -10,8 +10,10 @@ use crate::model::word::Word;
 use crate::model::{Animal, Model, Species};
 
 use super::blocks::{Caution, Chapter, Fact, Link, Shown};
+use super::chart::Chart;
 use super::frame::Frame;
-use super::{cautions, handover_needs as needs, handover_record as record, upkeep};
+use super::picture::{self, Picture};
+use super::{cautions, handover_needs as needs, handover_record as record, handover_weeks, upkeep};
 
 /// A handover sheet.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -26,6 +28,8 @@ pub struct HandoverSheet {
     pub scientific: String,
     /// What kind of animal it is.
     pub kind: String,
+    /// Its picture.
+    pub picture: Picture,
     /// The care sheet that goes with it.
     pub care: Link,
     /// Whom it is addressed to.
@@ -36,8 +40,12 @@ pub struct HandoverSheet {
     pub cautions: Vec<Caution>,
     /// The chapters.
     pub chapters: Vec<Chapter>,
+    /// Growth and weight, drawn.
+    pub charts: Vec<Chart>,
     /// What the new keeper signs for.
     pub acknowledgement: Vec<String>,
+    /// The promise to take it back, where the site gives one.
+    pub promise: Option<String>,
 }
 
 /// Builds the handover sheet of an animal.
@@ -63,7 +71,7 @@ pub fn handover(
         upkeep::upkeep(animal, own, general, model),
         needs::now(animal, species, own, model),
         needs::grown(species, own, general, model),
-        needs::first_weeks(animal, species, own, model),
+        handover_weeks::first_weeks(animal, species, own, model, as_of),
         needs::signs(species),
         record::papers(animal, species),
     ];
@@ -74,6 +82,7 @@ pub fn handover(
         species: species.name.clone(),
         scientific: species.scientific.clone(),
         kind: species.kind.spelling().to_owned(),
+        picture: picture::of_animal(model, key, animal, species),
         care: Link {
             text: format!("{} care sheet", species.name),
             href: format!("../public/{}", super::care_path(&animal.species.name)),
@@ -82,6 +91,8 @@ pub fn handover(
         contacts: contacts(model),
         cautions: cautions::of_species(species),
         chapters,
+        charts: super::record::charts(animal, species, own, as_of, model.site.units),
+        promise: model.site.take_back.clone(),
         acknowledgement: acknowledgement(animal),
     }
 }

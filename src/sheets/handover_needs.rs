@@ -78,7 +78,7 @@ pub(super) fn set_up(animal: &Animal, own: &AnimalFigures, model: &Model) -> Cha
     chapter
 }
 
-fn both(shown: &Shown) -> String {
+pub(super) fn both(shown: &Shown) -> String {
     shown.to_string()
 }
 
@@ -180,7 +180,7 @@ pub(super) fn now(
     chapter
 }
 
-fn meal(own: &AnimalFigures, units: System) -> Shown {
+pub(super) fn meal(own: &AnimalFigures, units: System) -> Shown {
     let meal = own.feeding.meal.clone().map(Shown::plain);
     let mass = own
         .feeding
@@ -191,7 +191,7 @@ fn meal(own: &AnimalFigures, units: System) -> Shown {
     if parts.is_empty() { Shown::missing() } else { print::join(&parts, ", ") }
 }
 
-fn next_meal(own: &AnimalFigures) -> Shown {
+pub(super) fn next_meal(own: &AnimalFigures) -> Shown {
     match (own.feeding.next_due, own.feeding.due_until) {
         (Some(from), Some(until)) if until > from => {
             Shown::plain(format!("from {}, by {}", long_date(from), long_date(until)))
@@ -256,32 +256,6 @@ pub(super) fn grown(
                 .unwrap_or_default(),
         });
     }
-    chapter
-}
-
-/// The first two weeks in a new home.
-pub(super) fn first_weeks(
-    animal: &Animal,
-    species: &Species,
-    own: &AnimalFigures,
-    model: &Model,
-) -> Chapter {
-    let units = model.site.units;
-    let mut chapter = Chapter::new("first-weeks", "The first two weeks");
-    let cool = species.temperature.cool.as_ref().or(species.temperature.water.as_ref());
-    let ready = cool.map(|cool| {
-        let cool: Shown = cool.value.print(units, Rounding::Inward).into();
-        format!(", with the cool side or the water at {}", both(&cool))
-    });
-    let days = [
-        ("Before it comes", format!("Run the enclosure for some days until its readings hold by day and by night{}.", ready.unwrap_or_default())),
-        ("Day 1", format!("Put {} in, close up, and leave it alone. Fresh water; no food, no handling.", animal.name)),
-        ("Days 2 to 7", "Look once a day without opening more than you must: readings, water, droppings, doors. Do not handle it.".to_owned()),
-        ("First meal", format!("Not before it has settled for about a week, and not before it is due: {}. Take back what it leaves.", next_meal(own).first)),
-        ("Days 8 to 14", "Weigh it once. A refused meal is offered again at the next turn, not sooner. Then short, calm handling, never after a meal.".to_owned()),
-        ("A vet", "Book a first check with a vet who treats reptiles and amphibians, with a sample of droppings.".to_owned()),
-    ];
-    chapter.facts = days.into_iter().map(|(label, text)| Fact::plain(label, text)).collect();
     chapter
 }
 

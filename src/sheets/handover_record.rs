@@ -14,8 +14,8 @@ use super::{law, print, upkeep};
 
 /// How many meals a handover tells of.
 pub(super) const MEALS: usize = 10;
-/// How many lengths and weights it has room for.
-pub(super) const MEASUREMENTS: usize = 8;
+/// How many lengths and weights it has room for; the drawing beside them holds all.
+pub(super) const MEASUREMENTS: usize = 6;
 /// How many sheds.
 pub(super) const SHEDS: usize = 3;
 /// Every line there is.
@@ -217,6 +217,13 @@ pub(super) fn health(animal: &Animal, as_of: Date) -> Chapter {
 /// The papers that go with it.
 pub(super) fn papers(animal: &Animal, species: &Species) -> Chapter {
     let mut chapter = Chapter::new("papers", "Papers");
+    chapter.facts.push(Fact::plain("Chip or marks", known(&animal.chip)));
+    chapter.facts.push(Fact::plain(
+        "Proof of origin",
+        animal.origin.as_ref().map_or_else(Shown::missing, |_| {
+            Shown::plain("the paper that shows where it came from goes with it")
+        }),
+    ));
     for paper in &animal.papers {
         chapter.facts.push(Fact::plain("Handed over", paper.clone()));
     }

@@ -14,22 +14,27 @@ pub mod citing;
 pub mod compare;
 pub mod door;
 pub mod drawing;
+pub mod due;
 pub mod fits;
 pub mod frame;
 pub mod handover;
 mod handover_needs;
 mod handover_record;
+mod handover_weeks;
 pub mod index;
 mod law;
+pub mod meal_strip;
 pub mod not_found;
 pub mod order;
 pub mod page;
 mod phrases;
+pub mod picture;
 pub mod print;
 pub mod public;
 pub mod record;
 pub mod round;
 pub mod sitter;
+pub mod sitter_cards;
 pub mod sitter_days;
 pub mod sources;
 pub mod tables;
@@ -149,6 +154,11 @@ fn handover_path(key: &str) -> String {
 
 fn door_path(key: &str) -> String {
     format!("animals/{key}/door.html")
+}
+
+/// Where the calendar of an animal stands, below the output folder.
+pub fn calendar_path(key: &str) -> String {
+    format!("private/animals/{key}/care.ics")
 }
 
 fn sitter_path(stay: &sitter::Stay) -> String {

@@ -24,6 +24,10 @@ pub struct PublicAnimal {
     pub status: Status,
     /// Its story.
     pub story: Option<String>,
+    /// The sizes in which its photo is printed, width and height in pixels.
+    pub photo: Option<Vec<(u32, u32)>>,
+    /// What the photo shows.
+    pub photo_shows: Option<String>,
 }
 
 impl PublicAnimal {
@@ -43,6 +47,8 @@ impl PublicAnimal {
             hatched: animal.hatched.map(|(date, basis, _)| (date, basis)),
             status: animal.status,
             story: animal.story.clone(),
+            photo: animal.photo.as_ref().and_then(|photo| model.photos.get(&photo.name)).cloned(),
+            photo_shows: animal.photo_shows.clone(),
         })
     }
 }

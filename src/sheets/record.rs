@@ -15,6 +15,8 @@ use super::blocks::{Chapter, Fact, Shown, Table};
 use super::chart::{Chart, Plot, Series, chart, days_through};
 use super::frame::{Frame, long_date};
 use super::handover_record::{self as known, ALL};
+use super::meal_strip::{MealStrip, meal_strip};
+use super::picture::{self, Picture};
 use super::{handover_needs as needs, print, upkeep};
 
 /// A record.
@@ -30,12 +32,16 @@ pub struct RecordSheet {
     pub scientific: String,
     /// What kind of animal it is.
     pub kind: String,
+    /// Its picture.
+    pub picture: Picture,
     /// Whom to ring.
     pub contacts: Vec<Fact>,
     /// Who it is and where it came from.
     pub first: Vec<Chapter>,
     /// Growth and weight.
     pub charts: Vec<Chart>,
+    /// The meals of the last year.
+    pub meal_strip: Option<MealStrip>,
     /// Everything else.
     pub rest: Vec<Chapter>,
     /// What is doubtful in its files; filled in once they have been checked.
@@ -73,12 +79,11 @@ pub fn record(
         species: species.name.clone(),
         scientific: species.scientific.clone(),
         kind: species.kind.spelling().to_owned(),
+        picture: picture::of_animal(model, key, animal, species),
         contacts: super::door::emergency(model),
         first: vec![known::identity(animal, species, as_of), known::origin(animal)],
-        charts: growth(animal, species, own, as_of, units)
-            .into_iter()
-            .chain(weight(animal, as_of, units))
-            .collect(),
+        charts: charts(animal, species, own, as_of, units),
+        meal_strip: meal_strip(animal, as_of),
         rest: vec![
             condition(own),
             known::feeding_record(animal, model, as_of, ALL),
@@ -91,6 +96,23 @@ pub fn record(
         ],
         findings: Vec::new(),
     }
+}
+
+/// How many of something, in words that fit one and many.
+pub(super) fn counted(many: usize, what: &str) -> String {
+    if many == 1 { format!("1 {what}") } else { format!("{many} {what}s") }
+}
+
+/// Growth and weight, drawn.
+pub(super) fn charts(
+    animal: &Animal,
+    species: &Species,
+    own: &AnimalFigures,
+    as_of: Date,
+    units: System,
+) -> Vec<Chart> {
+    let growth = growth(animal, species, own, as_of, units);
+    growth.into_iter().chain(weight(animal, as_of, units)).collect()
 }
 
 fn condition(own: &AnimalFigures) -> Chapter {
@@ -165,8 +187,8 @@ fn growth(
         id: "growth",
         title: format!("Growth: {measure}"),
         says: format!(
-            "{measured} lengths, from {from} {unit} on {first} to {to} {unit} on {last}.{expected}",
-            measured = measured.len(),
+            "{measured}, from {from} {unit} on {first} to {to} {unit} on {last}.{expected}",
+            measured = counted(measured.len(), "length"),
             from = number(measured.first()?.1.cm() * factor, 1),
             to = number(latest.cm() * factor, 1),
             first = long_date(first),
@@ -196,8 +218,8 @@ fn weight(animal: &Animal, as_of: Date, units: System) -> Option<Chart> {
         id: "weight",
         title: "Weight".to_owned(),
         says: format!(
-            "{} weights, from {} {unit} on {} to {} {unit} on {}.",
-            measured.len(),
+            "{}, from {} {unit} on {} to {} {unit} on {}.",
+            counted(measured.len(), "weight"),
             number(from.grams() * factor, 1),
             long_date(first),
             number(to.grams() * factor, 1),

@@ -1,19 +1,24 @@
 //! The work of a week for the whole collection: who is fed when and with what, sprayings, weighings, lamps, quarantine,
 //! reviews and what has to be bought. It is private.
 
+use std::collections::{BTreeMap, BTreeSet};
+
 use jiff::civil::Date;
 use serde::Serialize;
 
 use crate::figures::calendar::{days_after, days_between};
-use crate::figures::plan::{self, Food};
+use crate::figures::plan;
+use crate::figures::store::{Food, per_meal};
 use crate::figures::working::number;
 use crate::figures::{AnimalFigures, Figures};
 use crate::model::{Animal, Model, Species};
 use crate::quantity::System;
 
 use super::blocks::{Shown, Table};
+use super::due::{self, What};
 use super::frame::{Frame, long_date, short_date};
 use super::print;
+use super::record::counted;
 use super::sitter::in_quarantine;
 use super::sitter_days::{is_frozen, meal};
 
@@ -28,6 +33,8 @@ pub struct RoundSheet {
     pub days: Vec<WorkDay>,
     /// Work that the week holds once.
     pub once: Vec<Task>,
+    /// Cleaning that falls into the week.
+    pub cleaning: Vec<String>,
     /// Animals in quarantine, in the order of the round.
     pub quarantine: Option<Table>,
     /// What has to be in store.
@@ -75,6 +82,7 @@ pub fn round(model: &Model, figures: &Figures, monday: Date) -> RoundSheet {
     let mut days: Vec<WorkDay> =
         days.map(|date| WorkDay { day: short_date(date), tasks: Vec::new() }).collect();
     let mut once = Vec::new();
+    let mut week: BTreeMap<String, Food> = BTreeMap::new();
     for (apart, animal, species, own) in &kept {
         // One day more than the week, for what has to thaw on its last evening.
         let after = days_after(sunday, 1.0).unwrap_or(sunday);
@@ -87,6 +95,14 @@ pub fn round(model: &Model, figures: &Figures, monday: Date) -> RoundSheet {
                     work.tasks.push(Task { who: who.clone(), what });
                 }
             };
+            if day.meal && number < 7 {
+                let (pieces, mass_g) = per_meal(model, animal, own);
+                let name = own.feeding.meal.clone().unwrap_or_else(|| "meals".to_owned());
+                let food = week.entry(name).or_default();
+                food.meals += 1;
+                food.pieces += f64::from(pieces);
+                food.mass_g += mass_g;
+            }
             if day.meal {
                 add(Some(number), format!("feed {}", meal(own, units)));
                 if is_frozen(own) {
@@ -108,7 +124,7 @@ pub fn round(model: &Model, figures: &Figures, monday: Date) -> RoundSheet {
             let each = each.map(|ml| format!(" of {} ml", number(ml, 0))).unwrap_or_default();
             add(format!("spray every day, {times} ×{each}"));
         }
-        if plan.food == Food::NotKnown {
+        if plan.food == plan::Food::NotKnown {
             add("its log does not tell when a meal is due".to_owned());
         }
         let weigh = plan::weigh_due(animal, species, own, figures.as_of);
@@ -116,8 +132,11 @@ pub fn round(model: &Model, figures: &Figures, monday: Date) -> RoundSheet {
             let every = plan::weigh_every_days(species, own);
             add(format!("weigh: due {}, every {every} days (common practice)", long_date(due)));
         }
-        for (lamp, due) in lamps(animal).into_iter().filter(|(_, due)| *due <= sunday) {
-            add(format!("replace the {lamp}: due {}", long_date(due)));
+        for due in due::once(model, animal, species, own, figures.as_of) {
+            // A review belongs to the species and stands once below.
+            if due.date <= sunday && due.what != What::Review {
+                add(format!("{}: due {}", due.title, long_date(due.date)));
+            }
         }
     }
     once.extend(reviews(model, sunday));
@@ -128,23 +147,14 @@ pub fn round(model: &Model, figures: &Figures, monday: Date) -> RoundSheet {
         days,
         once,
         quarantine: quarantine(&kept, monday),
-        store: store(figures, units),
+        cleaning: cleaning(figures, monday),
+        store: store(figures, &week, units),
     }
 }
 
 fn sprayed_daily(animal: &Animal) -> bool {
     let every = animal.housing.as_ref().and_then(|housing| housing.spray_every);
     every.is_some_and(|(span, _)| span.days() <= 1.0)
-}
-
-/// Every lamp with a day on which it has served its time.
-fn lamps(animal: &Animal) -> Vec<(String, Date)> {
-    let lamps = animal.housing.iter().flat_map(|housing| &housing.lamps);
-    let due = lamps.filter_map(|lamp| {
-        let (fitted, _) = lamp.fitted?;
-        Some((lamp.kind.clone(), days_after(fitted, lamp.replace_after?.days())?))
-    });
-    due.collect()
 }
 
 /// Species with an animal here whose care sheet has to be gone through.
@@ -186,29 +196,61 @@ fn quarantine(kept: &[(bool, &Animal, &Species, &AnimalFigures)], monday: Date) 
     Table::of(caption, &["Animal", "Species", "Until", "Days left on Monday"], rows)
 }
 
-fn store(figures: &Figures, units: System) -> Option<Table> {
-    let rows: Vec<Vec<Shown>> = figures
-        .store
-        .food
-        .iter()
-        .map(|(name, food)| {
-            let mass = if food.mass_g > 0.0 {
-                print::mass(food.mass_g, units)
-            } else {
-                Shown::plain("not weighed")
-            };
-            vec![
-                Shown::plain(name.clone()),
-                Shown::plain(food.meals.to_string()),
-                Shown::plain(number(food.pieces, 0)),
-                mass,
-            ]
-        })
-        .collect();
+/// Cleaning: what every week asks, and what the first week of a month adds. Common practice, no source.
+fn cleaning(figures: &Figures, monday: Date) -> Vec<String> {
+    let mut lines = vec![
+        "Everybody: droppings and soiled substrate out as they are seen, bowls washed with hot water, glass and surfaces wiped, from the healthy to those in quarantine.".to_owned(),
+        "Cloths and tools of one enclosure are not used in the next before they are washed; those of the quarantine stay there.".to_owned(),
+    ];
+    if monday.day() > 7 {
+        return lines;
+    }
+    lines.push("First week of the month: plain set-ups are emptied, washed, disinfected, rinsed and dried; of a planted floor only what is soiled is changed.".to_owned());
+    let mixed = figures.store.mixtures.iter().filter_map(|(name, mixture)| {
+        let mixture = mixture.as_ref().ok()?;
+        Some(format!(
+            "{name}: {} ml to {} ml of water; gloves and open windows, and never mixed with another",
+            number(mixture.bottle_ml, 0),
+            number(mixture.water_ml, 0)
+        ))
+    });
+    lines.extend(mixed);
+    lines
+}
+
+/// What the week eats, and what the next weeks eat, food by food.
+fn store(figures: &Figures, week: &BTreeMap<String, Food>, units: System) -> Option<Table> {
+    let none = Food::default();
+    let amounts = |food: &Food| {
+        if food.meals == 0 {
+            return [Shown::plain("–"), Shown::plain("–")];
+        }
+        let pieces = food.pieces.round();
+        let pieces = if pieces > 0.0 {
+            format!(", {}", counted(pieces as usize, "piece"))
+        } else {
+            String::new()
+        };
+        let meals = counted(food.meals as usize, "meal");
+        let mass = if food.mass_g > 0.0 {
+            print::mass(food.mass_g, units)
+        } else {
+            Shown::plain("not weighed")
+        };
+        [Shown::plain(format!("{meals}{pieces}")), mass]
+    };
+    let names: BTreeSet<&String> = week.keys().chain(figures.store.food.keys()).collect();
+    let rows = names.into_iter().map(|name| {
+        let now = amounts(week.get(name).unwrap_or(&none));
+        let ahead = amounts(figures.store.food.get(name).unwrap_or(&none));
+        std::iter::once(Shown::plain(name.clone())).chain(now).chain(ahead).collect()
+    });
     let caption = format!(
-        "Freezer and shopping: what is eaten in {} weeks from {}",
+        "Freezer and shopping: what this week eats, and the {} weeks from {}",
         figures.store.weeks,
         long_date(figures.as_of)
     );
-    Table::of(caption, &["Food", "Meals", "Pieces", "Mass"], rows)
+    let ahead = format!("{} weeks", figures.store.weeks);
+    let head = ["Food", "This week", "Mass", &ahead, "Mass"];
+    Table::of(caption, &head, rows.collect())
 }

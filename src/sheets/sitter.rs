@@ -5,17 +5,20 @@ use jiff::civil::Date;
 use serde::Serialize;
 
 use crate::figures::calendar::days_between;
-use crate::figures::plan::{self, Plan};
-use crate::figures::{AnimalFigures, Figures, SpeciesFigures};
+use crate::figures::plan;
+use crate::figures::{AnimalFigures, Figures};
 use crate::model::word::{Status, Urgency};
 use crate::model::{Animal, Model, Species};
 
 use super::animal::capital;
 use super::blocks::{Fact, Shown, Table};
 use super::door;
+use super::due::{self, What};
 use super::frame::{Frame, long_date};
-use super::sitter_days::{self as days, Event};
-use super::upkeep;
+use super::picture::{self, Picture};
+use super::sitter_cards::{self as cards, Card};
+use super::sitter_days::{self as days, Event, Guesting};
+use super::{Known, upkeep};
 
 /// A sitter's sheet.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -32,8 +35,14 @@ pub struct SitterSheet {
     pub never: Vec<String>,
     /// What to do when something happens.
     pub events: Vec<Fact>,
+    /// What the keeper sees to before leaving, so that it does not fall into the stay.
+    pub before: Vec<String>,
     /// The animals, those in quarantine last.
     pub animals: Vec<Guest>,
+    /// Every day, with the animals in the order in which they are seen to.
+    pub days: Vec<days::SitterDay>,
+    /// What is done step by step when something goes wrong.
+    pub cards: Vec<Card>,
     /// What goes into a calendar.
     #[serde(skip)]
     pub calendar: Vec<Event>,
@@ -48,6 +57,8 @@ pub struct Guest {
     pub name: String,
     /// Its species.
     pub species: String,
+    /// Its picture.
+    pub picture: Picture,
     /// What must be known before the door is opened.
     pub warnings: Vec<String>,
     /// What normal looks like, in words of the keeper's own.
@@ -56,8 +67,6 @@ pub struct Guest {
     pub facts: Vec<Fact>,
     /// What the instruments should show.
     pub instruments: Option<Table>,
-    /// Every day.
-    pub days: Vec<days::DayRow>,
     /// Signs: carry on, ring the keeper, ring the vet.
     pub signs: Option<Table>,
 }
@@ -75,7 +84,8 @@ pub struct Stay {
 
 /// Builds a sitter's sheet.
 pub fn sitter(model: &Model, figures: &Figures, stay: &Stay) -> SitterSheet {
-    let mut guests: Vec<(bool, Guest, Vec<Event>)> = Vec::new();
+    let units = model.site.units;
+    let mut known: Vec<(&str, Known<'_>, Guesting<'_>)> = Vec::new();
     for key in model.animals.keys() {
         let asked = stay.animals.is_empty() || stay.animals.contains(key);
         let Some((animal, species, of)) =
@@ -83,13 +93,15 @@ pub fn sitter(model: &Model, figures: &Figures, stay: &Stay) -> SitterSheet {
         else {
             continue;
         };
-        let plan = plan::plan(animal, species, of.0, figures.as_of, (stay.from, stay.until), true);
+        let as_of = figures.as_of;
+        let plan = plan::plan(animal, species, of.0, as_of, (stay.from, stay.until), true);
         let apart = in_quarantine(animal, of.0, stay.from);
-        let events = days::events(key, animal, of.0, &plan, model.site.units);
-        guests.push((apart, guest(model, key, animal, species, of, &plan), events));
+        let shed = plan::shed_expected(animal, as_of);
+        let guesting = Guesting { animal, own: of.0, plan, apart, shed };
+        known.push((key, (animal, species, of), guesting));
     }
     // Those in quarantine are seen to last, so that nothing is carried from them to the others.
-    guests.sort_by(|(a, one, _), (b, other, _)| a.cmp(b).then_with(|| one.key.cmp(&other.key)));
+    known.sort_by(|(one, _, a), (other, _, b)| a.apart.cmp(&b.apart).then_with(|| one.cmp(other)));
     let nights = days_between(stay.from, stay.until);
     let span = format!(
         "{} to {}, {} {}",
@@ -99,20 +111,78 @@ pub fn sitter(model: &Model, figures: &Figures, stay: &Stay) -> SitterSheet {
         if nights == 0 { "day" } else { "days" }
     );
     let title = format!("Sitter's sheet, {} to {}", long_date(stay.from), long_date(stay.until));
-    let calendar = guests.iter().flat_map(|(.., events)| events.clone()).collect();
-    let large = guests.iter().any(|(_, guest, _)| {
-        guest.warnings.iter().any(|warning| warning.starts_with("Two adults"))
+    let mut before = Vec::new();
+    let mut guests = Vec::new();
+    for &(key, of, ref guesting) in &known {
+        let (animal, species, (own, _)) = of;
+        let (moved, named) = falls_into(model, figures.as_of, stay, (animal, species, own));
+        before.extend(moved);
+        guests.push(guest(model, key, of, guesting, named));
+    }
+    let large = known.iter().any(|(_, (_, species, _), _)| {
+        species.cautions.contains(&crate::model::word::Caution::LargeConstrictor)
     });
+    let whose = if stay.animals.is_empty() { "all".to_owned() } else { stay.animals.join("+") };
+    let guesting: Vec<Guesting<'_>> = known.into_iter().map(|(.., guesting)| guesting).collect();
+    let uid = |date: Date| due::uid(model, &format!("{date}.sitter.{whose}"));
     SitterSheet {
         frame: Frame::new(model, &super::sitter_path(stay), true, &title, &title, figures.as_of),
         span,
         contacts: contacts(model),
         house: house(model),
         never: never(large),
-        events: what_happens(),
-        animals: guests.into_iter().map(|(_, guest, _)| guest).collect(),
-        calendar,
+        events: cards::first_page(),
+        before,
+        days: days::days(&guesting, units),
+        cards: cards::cards(&guesting),
+        calendar: days::events(&guesting, units, uid),
+        animals: guests,
     }
+}
+
+/// What falls due in a stay: what the keeper does before leaving, and what the sitter is told.
+fn falls_into(
+    model: &Model,
+    as_of: Date,
+    stay: &Stay,
+    (animal, species, own): (&Animal, &Species, &AnimalFigures),
+) -> (Vec<String>, Vec<Fact>) {
+    let (mut moved, mut named) = (Vec::new(), Vec::new());
+    let name = &animal.name;
+    for due in due::once(model, animal, species, own, as_of) {
+        let day = long_date(due.date);
+        let inside = due.date >= stay.from && due.date <= stay.until;
+        match due.what {
+            // What is overdue on the first day is no work for a sitter either.
+            What::Lamp if due.date <= stay.until => {
+                moved.push(format!("{name}: {}, due {day}, before you leave", due.title));
+            }
+            What::QuarantineEnds if inside => named.push(Fact::plain(
+                "Quarantine",
+                format!("would end on {day}; it goes on until the keeper is back. Last in the round, tools of its own, to the last day"),
+            )),
+            What::Vet if inside => {
+                moved.push(format!("{name}: {}, due {day}: go before, or book a day after", due.title));
+            }
+            What::Outgrown if inside => named.push(Fact::plain(
+                "Enclosure",
+                format!("expected to be outgrown about {day}; the keeper sees to it"),
+            )),
+            What::Review if inside => named.push(Fact::plain(
+                "Care sheet",
+                format!("is to be gone through by {day}; that is the keeper's work and waits"),
+            )),
+            _ => {}
+        }
+    }
+    let weigh = plan::weigh_due(animal, species, own, as_of).filter(|due| *due <= stay.until);
+    if let Some(due) = weigh {
+        moved.push(format!(
+            "{name}: weigh it, due {}, or on the day you are back; the sitter does not weigh",
+            long_date(due)
+        ));
+    }
+    (moved, named)
 }
 
 /// Whether an animal is in quarantine on a day.
@@ -164,30 +234,14 @@ fn never(large: bool) -> Vec<String> {
     never.into_iter().map(str::to_owned).collect()
 }
 
-/// Common practice; where people are in danger they come first.
-fn what_happens() -> Vec<Fact> {
-    [
-        ("Power cut", "Reset a tripped switch once. Lids stay shut, vents free, a blanket over the glass, no food. Ring the keeper; each animal's page says how long it bears it."),
-        ("Too hot", "Switch its heaters off at the wall, let air through the room, ring. No ice, no cold water."),
-        ("Escape", "Shut the room's door, look along the floor by warm and dark places, ring. Do not grab a snake that you do not know."),
-        ("Bite", "Wash it with soap and water. Deep, in the face, or swelling: a doctor. A large snake that holds on: the second adult unwinds it from the tail; ring the emergency number."),
-        ("Fire", "People out, door shut, ring the emergency number. Nobody goes back for an animal."),
-        ("Hands", "Soap and water after every enclosure. Children under five, pregnant women, people over 65 and anyone whose defences are weak stay away: reptiles and amphibians can carry Salmonella."),
-    ]
-    .into_iter()
-    .map(|(label, text)| Fact::plain(label, text))
-    .collect()
-}
-
 fn guest(
     model: &Model,
     key: &str,
-    animal: &Animal,
-    species: &Species,
-    of: (&AnimalFigures, &SpeciesFigures),
-    plan: &Plan,
+    (animal, species, (own, general)): Known<'_>,
+    guesting: &Guesting<'_>,
+    named: Vec<Fact>,
 ) -> Guest {
-    let (own, general) = of;
+    let plan = &guesting.plan;
     let units = model.site.units;
     let mut facts = vec![Fact::plain("Food", days::feeding(own, plan, units))];
     if let Some(temperament) = &animal.temperament {
@@ -201,6 +255,15 @@ fn guest(
     if let Some(fallback) = animal.housing.as_ref().and_then(|housing| housing.fallback.clone()) {
         facts.push(Fact::plain("In a power cut", fallback));
     }
+    if let Some((from, until)) = guesting.shed {
+        let between = if from == until {
+            long_date(from)
+        } else {
+            format!("between {} and {}", long_date(from), long_date(until))
+        };
+        facts.push(Fact::plain("Shed", format!("the next may come {between}, by its own last ones. Dull skin, cloudy eyes and hiding are normal then, and it may refuse food: leave it alone, keep its damp hide damp")));
+    }
+    facts.extend(named);
     let allowed = "change its water, spray as the day says, offer the meal of the day and take back what it leaves, fit a spare lamp with the power off, take it to the vet in its locked box";
     let large = species.cautions.contains(&crate::model::word::Caution::LargeConstrictor);
     let allowed = if large {
@@ -213,6 +276,7 @@ fn guest(
         key: key.to_owned(),
         name: animal.name.clone(),
         species: species.name.clone(),
+        picture: picture::of_animal(model, key, animal, species),
         warnings: door::warnings(model, animal, species, own),
         note: animal.notes.sitter.clone(),
         facts,
@@ -220,7 +284,6 @@ fn guest(
             .housing
             .as_ref()
             .and_then(|housing| upkeep::instruments(housing, own, general, units)),
-        days: days::rows(own, plan, units),
         signs: signs(species),
     }
 }

@@ -13,11 +13,13 @@ use super::blocks::Shown;
 use super::frame::{long_date, short_date};
 use super::print;
 
-/// A day with its boxes.
+/// A day of one animal with its boxes.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct DayRow {
-    /// The day.
-    pub day: String,
+    /// The animal.
+    pub who: String,
+    /// Whether it is seen to last, with tools of its own.
+    pub apart: bool,
     /// Water, spraying, readings and food; none where nothing is due.
     pub boxes: Vec<DayBox>,
 }
@@ -44,6 +46,26 @@ pub struct Event {
     pub title: String,
     /// What to do.
     pub text: String,
+    /// How it comes again.
+    pub repeat: Option<Repeat>,
+}
+
+/// How an entry comes again.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Repeat {
+    /// From day to day.
+    pub every_days: u32,
+    /// How often in all.
+    pub times: u32,
+}
+
+/// A day of a stay with a line for every animal.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct SitterDay {
+    /// The day.
+    pub day: String,
+    /// The animals in the order in which they are seen to.
+    pub animals: Vec<DayRow>,
 }
 
 /// A meal: what and how much.
@@ -96,24 +118,38 @@ pub(super) fn feeding(own: &AnimalFigures, plan: &Plan, units: System) -> String
     }
 }
 
-/// Every day with its boxes.
-pub(super) fn rows(own: &AnimalFigures, plan: &Plan, units: System) -> Vec<DayRow> {
-    plan.days.iter().map(|day| row(day, own, plan, units)).collect()
+/// One animal on every day of a stay.
+pub(super) struct Guesting<'a> {
+    pub(super) animal: &'a Animal,
+    pub(super) own: &'a AnimalFigures,
+    pub(super) plan: Plan,
+    pub(super) apart: bool,
+    /// The days between which a shed may come.
+    pub(super) shed: Option<(Date, Date)>,
 }
 
-fn row(day: &Day, own: &AnimalFigures, plan: &Plan, units: System) -> DayRow {
+/// Every day of a stay, the animals of each in their order.
+pub(super) fn days(guests: &[Guesting<'_>], units: System) -> Vec<SitterDay> {
+    let Some(first) = guests.first() else { return Vec::new() };
+    let day = |(number, day): (usize, &Day)| {
+        let rows =
+            guests.iter().filter_map(|guest| Some(row(guest.plan.days.get(number)?, guest, units)));
+        SitterDay { day: short_date(day.date), animals: rows.collect() }
+    };
+    first.plan.days.iter().enumerate().map(day).collect()
+}
+
+fn row(day: &Day, guest: &Guesting<'_>, units: System) -> DayRow {
+    let Guesting { animal, own, plan, apart, shed } = guest;
     let tick = |label: &str, text: String| DayBox { label: label.to_owned(), tick: true, text };
     let blank = |label: &str, text: &str| DayBox {
         label: label.to_owned(),
         tick: false,
         text: text.to_owned(),
     };
-    let spray = if day.sprayings == 0 {
-        blank("Spray", "–")
-    } else {
-        let each = own.moisture.as_ref().and_then(|moisture| moisture.spray_ml);
-        let each = each.map(|ml| format!(" of {} ml", number(ml, 0))).unwrap_or_default();
-        tick("Spray", format!("{} ×{each}", day.sprayings))
+    let spray = match spraying(day, own) {
+        None => blank("Spray", "–"),
+        Some(text) => tick("Spray", text),
     };
     let food = match plan.food {
         _ if day.meal => tick("Food", meal(own, units)),
@@ -130,48 +166,68 @@ fn row(day: &Day, own: &AnimalFigures, plan: &Plan, units: System) -> DayRow {
     } else {
         food
     };
+    let sheds = shed.is_some_and(|(from, until)| (from..=until).contains(&day.date));
+    let seen = if sheds { "a shed may come".to_owned() } else { String::new() };
     DayRow {
-        day: short_date(day.date),
+        who: animal.name.clone(),
+        apart: *apart,
         boxes: vec![
             tick("Water", "fresh".to_owned()),
             spray,
             tick("Readings", "right".to_owned()),
             food,
-            tick("Seen, shut, counted", String::new()),
+            tick("Seen, shut, counted", seen),
         ],
     }
 }
 
-/// The meals of a stay, and one entry on its first day for an animal that is not fed.
+/// The sprayings of a day; none where nothing is sprayed.
+fn spraying(day: &Day, own: &AnimalFigures) -> Option<String> {
+    let each = own.moisture.as_ref().and_then(|moisture| moisture.spray_ml);
+    let each = each.map(|ml| format!(" of {} ml", number(ml, 0))).unwrap_or_default();
+    (day.sprayings > 0).then(|| format!("{} ×{each}", day.sprayings))
+}
+
+/// An entry a day, with a line for every animal. The days of a stay are its identifiers, so that a sheet that is made anew
+/// moves nothing and doubles nothing.
 pub(super) fn events(
-    key: &str,
-    animal: &Animal,
-    own: &AnimalFigures,
-    plan: &Plan,
+    guests: &[Guesting<'_>],
     units: System,
+    uid: impl Fn(Date) -> String,
 ) -> Vec<Event> {
-    let event = |date: Date, what: &str, title: String, text: String| Event {
-        uid: format!("{date}.{key}.{what}@wardsheet"),
-        date,
-        title,
-        text,
-    };
-    let mut events: Vec<Event> = plan
-        .days
-        .iter()
-        .filter(|day| day.meal)
-        .map(|day| {
-            let title = format!("Feed {}", animal.name);
-            event(day.date, "meal", title, meal(own, units))
-        })
-        .collect();
-    if let (true, Some(first)) = (events.is_empty(), plan.days.first()) {
-        let title = format!("{}: no meal", animal.name);
-        events.push(event(first.date, "no-meal", title, feeding(own, plan, units)));
+    let Some(first) = guests.first() else { return Vec::new() };
+    let mut events = Vec::new();
+    for (number, day) in first.plan.days.iter().enumerate() {
+        let (mut titles, mut lines) = (Vec::new(), Vec::new());
+        for guest in guests {
+            let Some(day) = guest.plan.days.get(number) else { continue };
+            let name = &guest.animal.name;
+            let row = row(day, guest, units);
+            if day.meal {
+                titles.push(format!("feed {name}"));
+            }
+            let parts: Vec<String> = row
+                .boxes
+                .iter()
+                .filter(|cell| cell.tick || cell.label == "Food")
+                .filter(|cell| !cell.text.is_empty())
+                .map(|cell| format!("{} {}", cell.label.to_lowercase(), cell.text))
+                .collect();
+            let apart = if guest.apart { " (quarantine, last)" } else { "" };
+            lines.push(format!("{name}{apart}: {}", parts.join("; ")));
+        }
+        let title = if titles.is_empty() {
+            "water, readings, a look at each".to_owned()
+        } else {
+            titles.join(", ")
+        };
+        events.push(Event {
+            uid: uid(day.date),
+            date: day.date,
+            title: format!("Animals: {title}"),
+            text: lines.join("\n"),
+            repeat: None,
+        });
     }
-    let sprayed = plan.days.iter().filter(|day| day.sprayings > 0 && !day.meal);
-    events.extend(sprayed.map(|day| {
-        event(day.date, "spray", format!("Spray {}", animal.name), format!("{} ×", day.sprayings))
-    }));
     events
 }

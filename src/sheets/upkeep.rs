@@ -116,13 +116,7 @@ fn heating(heat: &HeatFigures, units: System) -> Vec<Fact> {
         format!("about {} kWh{cost}", number(heat.kwh_per_month, 0)),
     ));
     facts.extend(savings(heat));
-    let power_cut = hours_without_power(heat);
-    let why_not = heat
-        .why
-        .iter()
-        .find(|(name, _)| *name == "heat.hours_without_power")
-        .map(|(_, why)| why.clone());
-    if let Some(text) = power_cut.or(why_not) {
+    if let Some(text) = bears_power_cut(heat) {
         facts.push(Fact::plain("Without power", text));
     }
     if let Some(room) = heat.all_off_above_room_c {
@@ -160,9 +154,15 @@ fn hours_without_power(heat: &HeatFigures) -> Option<String> {
     ))
 }
 
+/// How long it bears a power cut, or why no hours can be told.
+fn bears_power_cut(heat: &HeatFigures) -> Option<String> {
+    let why = || heat.why.iter().find(|(name, _)| *name == "heat.hours_without_power");
+    hours_without_power(heat).or_else(|| why().map(|(_, why)| why.clone()))
+}
+
 /// The same as a fact of its own.
 pub(super) fn power_cut(own: &AnimalFigures) -> Option<Fact> {
-    Some(Fact::plain("Without power", hours_without_power(own.heat.as_ref()?)?))
+    Some(Fact::plain("Without power", bears_power_cut(own.heat.as_ref()?)?))
 }
 
 fn enough(heat: &HeatFigures) -> &'static str {

@@ -91,7 +91,17 @@ pub struct SourceFile {
 #[derive(Debug, Clone, Default)]
 pub struct Sources {
     files: Vec<SourceFile>,
-    photos: std::collections::BTreeSet<String>,
+    photos: std::collections::BTreeMap<String, Photo>,
+}
+
+/// Where the bytes of a photo are. A photo is a hundred times as large as a text, and most of a site's are on no page of the
+/// day, so they stay on the disk until they are asked for.
+#[derive(Debug, Clone)]
+pub enum Photo {
+    /// In a file.
+    OnDisk(std::path::PathBuf),
+    /// Here.
+    InMemory(std::sync::Arc<[u8]>),
 }
 
 impl Sources {
@@ -117,13 +127,13 @@ impl Sources {
     }
 
     /// Notes that a photo exists under `photos/`, by its file name.
-    pub fn add_photo(&mut self, file_name: String) {
-        self.photos.insert(file_name);
+    pub fn add_photo(&mut self, file_name: String, photo: Photo) {
+        self.photos.insert(file_name, photo);
     }
 
     /// Tells whether `photos/` holds a file of that name.
     pub fn has_photo(&self, file_name: &str) -> bool {
-        self.photos.contains(file_name)
+        self.photos.contains_key(file_name)
     }
 
     /// Every file, in the order of reading.

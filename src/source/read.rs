@@ -10,7 +10,7 @@ use walkdir::WalkDir;
 use crate::finding::{Finding, Place};
 
 use super::library::role_of;
-use super::{Layer, Role, Sources, codes, name};
+use super::{Layer, Photo, Role, Sources, codes, name};
 
 /// The largest data file that is read, in bytes: a keeper's whole life of log lines is a thousandth of it.
 const LARGEST_BYTES: u64 = 64 * 1024 * 1024;
@@ -149,7 +149,9 @@ impl Reading {
     fn entry(&mut self, folder: &Path, path: &Path, shown: &str, layer: Layer) {
         let inside = inside(folder, path);
         match inside.strip_prefix("photos/") {
-            Some(photo) => self.sources.add_photo(photo.to_owned()),
+            Some(photo) => {
+                self.sources.add_photo(photo.to_owned(), Photo::OnDisk(path.to_owned()));
+            }
             None => self.file(path, &inside, layer).map_or((), |id| self.rename(id, shown)),
         }
     }
@@ -220,12 +222,35 @@ impl Reading {
     }
 }
 
+impl Sources {
+    /// The bytes of a photo under `photos/`, by its file name; none where there is no such file.
+    ///
+    /// # Errors
+    /// A code and a sentence, where the file cannot be read or is too large for a photo.
+    pub fn photo(&self, file_name: &str) -> Option<Result<std::sync::Arc<[u8]>, Fault>> {
+        let path = match self.photos.get(file_name)? {
+            Photo::InMemory(bytes) => return Some(Ok(std::sync::Arc::clone(bytes))),
+            Photo::OnDisk(path) => path,
+        };
+        if std::fs::metadata(path).is_ok_and(|about| about.len() > LARGEST_BYTES) {
+            let message = format!("`photos/{file_name}` is over 64 MB");
+            return Some(Err((&codes::FILE_TOO_LARGE, message)));
+        }
+        let read = std::fs::read(path).map(std::sync::Arc::from);
+        Some(read.map_err(|error| {
+            let why = unreadable(Some(&error)).replacen("this file", "the file", 1);
+            (&codes::FILE_UNREADABLE, format!("`photos/{file_name}`: {why}"))
+        }))
+    }
+}
+
 /// The path inside the site's folder, with forward slashes on every system.
 fn inside(folder: &Path, path: &Path) -> String {
     path.strip_prefix(folder).unwrap_or(path).to_string_lossy().replace('\\', "/")
 }
 
-type Fault = (&'static crate::finding::Code, String);
+/// What is wrong with a file: the code and the sentence of a finding.
+pub type Fault = (&'static crate::finding::Code, String);
 
 fn read_text(path: &Path) -> (String, Option<Fault>) {
     if std::fs::metadata(path).is_ok_and(|about| about.len() > LARGEST_BYTES) {

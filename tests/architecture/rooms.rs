@@ -14,13 +14,14 @@ pub(crate) const ROWS: &[Row] = &[
     ("finding/draw.rs", &["finding"], &["annotate_snippets"]),
     ("finding/json.rs", &["finding"], &["serde_json"]),
     ("finding/sarif.rs", &["finding"], &["serde_json"]),
+    ("photo", &["photo"], &["image"]),
     ("source", &["finding", "source"], &[]),
     ("source/library.rs", &["finding", "source"], &["include_dir"]),
     ("source/read.rs", &["finding", "source"], &["toml", "walkdir"]),
     ("model", &["quantity", "finding", "model"], &["jiff"]),
     (
         "parse",
-        &["quantity", "finding", "source", "model", "parse"],
+        &["quantity", "finding", "photo", "source", "model", "parse"],
         &["csv", "jiff", "pulldown_cmark", "toml"],
     ),
     ("schema", &["quantity", "finding", "model", "schema"], &["serde_json"]),
@@ -45,7 +46,7 @@ pub(crate) const ROWS: &[Row] = &[
     ("write", &["render", "write"], &[]),
     (
         "compile.rs",
-        &["finding", "source", "model", "parse", "figures", "proof", "sheets", "render"],
+        &["finding", "photo", "source", "model", "parse", "figures", "proof", "sheets", "render"],
         &["jiff", "rayon"],
     ),
     (

@@ -5,12 +5,15 @@
     reason = "these tests lay out sites on the disk and read what is written"
 )]
 
+mod calendars;
 mod compare;
 mod drawings;
 mod figures;
 mod html;
 mod keeping;
 mod links;
+mod log_questions;
+mod photos;
 mod privacy;
 mod private_sheets;
 mod same_bytes;

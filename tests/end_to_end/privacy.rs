@@ -2,6 +2,8 @@
 
 use toml::{Table, Value};
 
+use wardsheet::schema::FILE_KINDS;
+
 use crate::html::elements;
 use crate::site::{Site, Tree, ends_with, tree};
 
@@ -19,11 +21,6 @@ impl Planting {
         mark
     }
 
-    fn plant(&mut self, table: &mut Table, key: &str, what: &str) {
-        let mark = self.mark(&format!("{what} {key}"));
-        table.insert(key.to_owned(), Value::String(mark));
-    }
-
     /// Replaces every text of a table, at any depth.
     fn everywhere(&mut self, value: &mut Value, what: &str) {
         match value {
@@ -36,18 +33,36 @@ impl Planting {
         }
     }
 
-    fn in_animal(&mut self, animal: &mut Table, name: &str) {
-        for key in ["chip", "temperament", "origin", "sex_basis"] {
-            self.plant(animal, key, name);
+    /// Puts a mark into every text field that the schema of a kind of file knows, but for those named. A field that the file
+    /// does not have is added, in every entry of a list.
+    fn by_schema(&mut self, kind: &str, table: &mut Table, file: &str, but: &[&str]) {
+        for path in texts(kind) {
+            if !but.contains(&path.as_str()) {
+                let steps: Vec<&str> = path.split('.').collect();
+                self.at(table, &steps, &format!("{file} {path}"));
+            }
         }
-        for key in ["notes", "history", "papers"] {
-            let mut value =
-                animal.remove(key).expect("the example's animals have notes, a history and papers");
-            self.everywhere(&mut value, &format!("{name} {key}"));
-            animal.insert(key.to_owned(), value);
+    }
+
+    fn at(&mut self, table: &mut Table, steps: &[&str], what: &str) {
+        let [step, rest @ ..] = steps else { return };
+        if rest.is_empty() {
+            let mark = self.mark(what);
+            // A probe's name begins with its zone.
+            let zone = table.get(*step).and_then(Value::as_str).filter(|_| what.contains("probe"));
+            let zone = zone.and_then(|name| name.split_whitespace().next());
+            let mark = zone.map_or_else(|| mark.clone(), |zone| format!("{zone} {mark}"));
+            table.insert((*step).to_owned(), Value::String(mark));
+            return;
         }
-        let enclosure = animal["enclosure"].as_table_mut().expect("an enclosure");
-        self.plant(enclosure, "fallback", name);
+        let (key, listed) = step.strip_suffix("[]").map_or((*step, false), |key| (key, true));
+        if listed {
+            for entry in table.get_mut(key).and_then(Value::as_array_mut).into_iter().flatten() {
+                self.at(entry.as_table_mut().expect("a list of tables"), rest, what);
+            }
+        } else if let Some(inner) = table.get_mut(key) {
+            self.at(inner.as_table_mut().expect("a table"), rest, what);
+        }
     }
 
     /// Puts marks into a log: every note, and every value that is words.
@@ -60,8 +75,11 @@ impl Planting {
             let mut cells: Vec<String> = record.iter().map(str::to_owned).collect();
             if cells[0] != "date" {
                 cells[4] = self.mark(&format!("{name} log note"));
-                if ["move", "illness", "treatment", "death"].contains(&cells[1].as_str()) {
+                let words = ["move", "illness", "treatment", "death", "joined", "note"];
+                if words.contains(&cells[1].as_str()) {
                     cells[2] = self.mark(&format!("{name} log {}", cells[1]));
+                } else if cells[1] == "meal" {
+                    cells[2] = format!("{} 26 g", self.mark(&format!("{name} log meal")));
                 }
             }
             marked.write_record(&cells).expect("memory can be written to");
@@ -69,6 +87,66 @@ impl Planting {
         String::from_utf8(marked.into_inner().expect("memory can be written to")).expect("UTF-8")
     }
 }
+
+/// Every field of a kind of file that holds free text, by its dotted path; `[]` stands behind a list of tables.
+fn texts(kind: &str) -> Vec<String> {
+    let kind = FILE_KINDS.iter().find(|known| known.name == kind).expect("a kind of file");
+    let mut found = Vec::new();
+    gather(&kind.schema(), "", &mut found);
+    found
+}
+
+fn gather(schema: &serde_json::Value, path: &str, found: &mut Vec<String>) {
+    // One or a list of them: the list says the same.
+    let listed = schema["anyOf"].as_array().and_then(|either| {
+        either.iter().find_map(|one| one["items"].is_object().then(|| &one["items"]))
+    });
+    if let Some(items) = listed {
+        let table = items["properties"].is_object();
+        gather(items, &if table { format!("{path}[]") } else { path.to_owned() }, found);
+        return;
+    }
+    for (key, inner) in schema["properties"].as_object().into_iter().flatten() {
+        let dot = if path.is_empty() { "" } else { "." };
+        gather(inner, &format!("{path}{dot}{key}"), found);
+    }
+    // A measured thing has a pattern and a day a format; what has neither is words.
+    if schema["type"] == "string" && schema["pattern"].is_null() && schema["format"].is_null() {
+        found.push(path.to_owned());
+    }
+}
+
+/// Fields of an animal that name something which must be there: a file, another animal, a material. Their names are none of
+/// its own, and the name of a photo has a test of its own.
+const NAMES: [&str; 12] = [
+    "species",
+    "form",
+    "with",
+    "photo",
+    "enclosure.walls",
+    "enclosure.front",
+    "enclosure.back",
+    "enclosure.sides",
+    "enclosure.top",
+    "enclosure.floor",
+    "enclosure.substrate",
+    "lamp[].kind",
+];
+/// Fields that are public where the animal is, as the README's table says. Everything else is private: a new field is, until it
+/// is named here.
+const PUBLIC: [&str; 4] = ["name", "story", "photo_shows", "feeding.meal"];
+/// Fields of the site's own file that are public, or that name something.
+const PUBLIC_OF_SITE: [&str; 9] = [
+    "title",
+    "footer",
+    "language",
+    "address",
+    "standards",
+    "libraries",
+    "vet",
+    "lights.on",
+    "lights.centre",
+];
 
 /// The example with a mark in every private field, and with an animal that nobody outside may hear of.
 fn planted(site: &Site) -> Planting {
@@ -78,21 +156,24 @@ fn planted(site: &Site) -> Planting {
         if name.ends_with(".csv") {
             site.put(&path, planting.in_log(&site.text(&path), &name));
         } else {
-            site.edit(&path, |animal| planting.in_animal(animal, &name));
+            let but = [NAMES.as_slice(), &PUBLIC].concat();
+            site.edit(&path, |animal| planting.by_schema("animal", animal, &name, &but));
         }
     }
     site.put("animals/zqmark-hidden.toml", site.text("animals/juniper.toml"));
     site.put("animals/zqmark-hidden.csv", site.text("animals/juniper.csv"));
     site.edit("animals/zqmark-hidden.toml", |animal| {
         animal.insert("publish".to_owned(), Value::Boolean(false));
-        for key in ["name", "story", "chip"] {
-            planting.plant(animal, key, "the unpublished animal's");
-        }
+        planting.by_schema("animal", animal, "the unpublished animal's", &NAMES);
     });
     site.edit("private.toml", |private| {
+        planting.by_schema("private", private, "private.toml", &[]);
         for (key, value) in private.iter_mut() {
             planting.everywhere(value, &format!("private.toml {key}"));
         }
+    });
+    site.edit("wardsheet.toml", |settings| {
+        planting.by_schema("site", settings, "wardsheet.toml", &PUBLIC_OF_SITE);
     });
     planting
 }
@@ -124,6 +205,31 @@ fn nothing_private_reaches_the_public_part() {
 }
 
 #[test]
+fn every_private_text_field_of_every_kind_of_file_is_planted() {
+    let site = Site::example("planted-all");
+    let planting = planted(&site);
+    let is_planted = |path: &str, file: &str| {
+        let end = format!(" {path}");
+        planting.0.iter().any(|what| what.contains(file) && what.ends_with(&end))
+    };
+    for path in texts("animal") {
+        let planted = is_planted(&path, "");
+        assert_eq!(planted, !NAMES.contains(&path.as_str()), "animals/NAME.toml {path}");
+    }
+    for path in texts("private") {
+        assert!(is_planted(&path, "private.toml"), "private.toml {path}");
+    }
+    for path in texts("site") {
+        let planted = is_planted(&path, "wardsheet.toml");
+        let public = PUBLIC_OF_SITE.contains(&path.as_str());
+        assert!(planted != public || path.contains("[]"), "wardsheet.toml {path}");
+    }
+    // Of what cites and what is published nothing is private: species, sources and standards.
+    let kinds: Vec<&str> = FILE_KINDS.iter().map(|kind| kind.name).collect();
+    assert_eq!(kinds, ["species", "animal", "site", "private", "sources", "standard"]);
+}
+
+#[test]
 fn the_planted_marks_do_reach_the_private_sheets() {
     let site = Site::example("planted-private");
     let planting = planted(&site);
@@ -139,9 +245,10 @@ fn the_planted_marks_do_reach_the_private_sheets() {
     };
     for what in [
         "private.toml keeper phone",
-        "bellrope.toml notes keeper",
+        "bellrope.toml notes.keeper",
         "bellrope.toml chip",
         "the unpublished animal's name",
+        "wardsheet.toml take_back",
     ] {
         assert!(told(what), "{what} is on no private sheet");
     }

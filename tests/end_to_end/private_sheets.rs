@@ -197,8 +197,7 @@ fn a_doubtful_line_is_written_only_on_purpose() {
 fn what_cannot_be_so_is_never_written() {
     let site = Site::example("log-impossible");
     let before = site.text("animals/juniper.csv");
-    let impossible: [&[&str]; 4] = [
-        &["juniper", "weight", "452 g", "--on", "2026-11-26", "--yes"],
+    let impossible: [&[&str]; 3] = [
         &["juniper", "weight", "452", "--yes"],
         &["juniper", "meal", "mouse, adult 26 g", "eaten", "--yes"],
         &["juniper", "reading", "warm", "--yes"],
@@ -217,4 +216,112 @@ fn a_public_compile_writes_no_private_sheet() {
     let files = tree(&site.out());
     assert!(files.contains_key("public/index.html"));
     assert!(!files.keys().any(|path| path.starts_with("private/")), "{:?}", files.keys());
+}
+
+#[test]
+fn a_public_compile_removes_what_a_compile_wrote_and_leaves_what_was_asked_for() {
+    let site = Site::example("public-only-after");
+    site.compile();
+    away(&site, &["juniper"]);
+    succeeds(&run(&site, "round", &[]));
+    site.put("out/private/own-notes.txt", "not written by the program");
+    let output = run(&site, "compile", &["--public-only"]);
+    succeeds(&output);
+    assert!(said(&output).contains("no private sheet was written"), "{}", said(&output));
+    let files = tree(&site.out());
+    let left: Vec<&String> = files.keys().filter(|path| path.starts_with("private/")).collect();
+    let wanted = [
+        "private/own-notes.txt",
+        "private/round/2026-11-23.html",
+        "private/sitter/2026-12-01_2026-12-14.html",
+        "private/sitter/2026-12-01_2026-12-14.ics",
+    ];
+    assert_eq!(left, wanted);
+}
+
+#[test]
+fn a_sitter_and_a_round_write_only_below_the_private_part() {
+    let site = Site::example("only-private");
+    away(&site, &[]);
+    succeeds(&run(&site, "round", &[]));
+    succeeds(&run(&site, "handover", &["juniper"]));
+    let files = tree(&site.out());
+    assert!(
+        files.keys().all(|path| path.starts_with("private/") || path.starts_with(".wardsheet"))
+    );
+    assert!(files.contains_key("private/animals/juniper/photo-640.jpg"), "its photo is not there");
+}
+
+#[test]
+fn what_falls_due_in_a_stay_is_moved_or_named() {
+    let site = Site::example("sitter-due");
+    site.edit("animals/juniper.toml", |animal| {
+        let added = "[quarantine]\nstarted = 2026-09-10\nminimum = \"90 days\"\n\
+            [[lamp]]\nkind = \"UV tube\"\nfitted = 2025-12-08\nreplace_after = \"12 months\"\n";
+        animal.extend(added.parse::<toml::Table>().expect("TOML"));
+    });
+    let sheet = away(&site, &["juniper"]);
+    let before = sheet.split("Before the keeper leaves").nth(1).expect("a list for the keeper");
+    let before = before.split("</section>").next().expect("its end");
+    assert!(before.contains("replace the UV tube, due 8 December 2026"), "{before}");
+    assert!(
+        sheet.contains("would end on 9 December 2026; it goes on until the keeper is back"),
+        "{sheet}"
+    );
+}
+
+#[test]
+fn several_animals_share_a_day_and_quarantine_is_its_last_line() {
+    let site = Site::example("sitter-merged");
+    let sheet = away(&site, &["pebble", "bellrope", "latch"]);
+    assert_eq!(sheet.matches("<caption>In this order").count(), 1, "one table for all");
+    let days = sheet.split("id=days-title").nth(1).expect("the days");
+    let first = days.split("<tbody>").nth(1).and_then(|rest| rest.split("</tbody>").next());
+    let first = first.expect("a first day");
+    let at = |name: &str| first.find(name).unwrap_or_else(|| panic!("no {name} in {first}"));
+    assert!(at("Bellrope") < at("Latch") && at("Latch") < at("Pebble (quarantine)"), "{first}");
+    assert_eq!(days.matches("<tbody>").count().min(14), 14, "a day each");
+}
+
+#[test]
+fn a_handover_has_two_weeks_day_by_day_the_charts_and_the_promise_to_take_back() {
+    let site = Site::example("handover-whole");
+    site.compile();
+    let sheet = site.text("out/private/animals/juniper/handover.html");
+    let weeks =
+        sheet.split("id=first-weeks-title").nth(1).and_then(|rest| rest.split("</section>").next());
+    let rows = weeks.expect("the first two weeks").matches("<tr").count();
+    assert_eq!(rows, 15, "a row a day, and the headings");
+    assert!(sheet.contains("<polyline"), "nothing is drawn");
+    assert!(sheet.contains("Taken back."), "no promise");
+    site.edit("wardsheet.toml", |settings| _ = settings.remove("take_back"));
+    site.compile();
+    assert!(!site.text("out/private/animals/juniper/handover.html").contains("Taken back."));
+}
+
+#[test]
+fn a_record_shows_every_meal_of_the_year_on_a_strip_and_in_a_table() {
+    let site = Site::example("record-meals");
+    site.compile();
+    let record = site.text("out/private/animals/juniper/record.html");
+    let of_the_year = |line: &&str| line.contains(",meal,") && *line > "2025-11-25";
+    let log = site.text("animals/juniper.csv");
+    let meals = log.lines().filter(of_the_year).count();
+    let strip =
+        record.split("id=meal-year-title").nth(1).and_then(|rest| rest.split("</svg>").next());
+    let strip = strip.expect("a strip");
+    let marks = strip.matches("class=meal").count() + strip.matches("class=refused").count();
+    assert!(meals > 3);
+    assert_eq!(marks, meals);
+    assert!(record.contains("All meals offered"));
+}
+
+#[test]
+fn a_round_tells_what_the_week_eats_apart_from_the_weeks_ahead() {
+    let site = Site::example("round-store");
+    succeeds(&run(&site, "round", &[]));
+    let sheet = site.text("out/private/round/2026-11-23.html");
+    for part in ["This week", "4 weeks", "Cleaning", "Days left on Monday"] {
+        assert!(sheet.contains(part), "the round does not say {part}");
+    }
 }

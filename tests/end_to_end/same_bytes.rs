@@ -39,7 +39,7 @@ fn a_compile_that_changes_nothing_writes_nothing() {
     let again = modified(&site);
     let touched: Vec<&String> = written
         .iter()
-        .filter(|(path, when)| again.get(*path) != Some(when))
+        .filter(|(path, when)| again.get(*path) != Some(*when))
         .map(|(path, _)| path)
         .collect();
     assert!(touched.is_empty(), "written again: {touched:?}");

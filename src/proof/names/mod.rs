@@ -4,6 +4,7 @@ pub(super) mod companion_unknown;
 pub(super) mod form_unknown;
 pub(super) mod owner_missing;
 pub(super) mod photo_missing;
+pub(super) mod photo_without_description;
 pub(super) mod source_unknown;
 pub(super) mod species_unknown;
 pub(super) mod standard_unknown;

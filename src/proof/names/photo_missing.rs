@@ -15,10 +15,10 @@ static CODE: Code = Code {
 pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
-    for animal in evidence.model.animals.values() {
-        if let Some(photo) = &animal.photo
-            && !evidence.sources.has_photo(&photo.name)
-        {
+    let animals = evidence.model.animals.values().filter_map(|animal| animal.photo.as_ref());
+    let species = evidence.model.species.values().filter_map(|species| species.photo.as_ref());
+    for photo in animals.chain(species) {
+        if !evidence.sources.has_photo(&photo.name) {
             let message = format!("there is no photo `photos/{}`", photo.name);
             found.push(
                 Finding::new(&CODE, photo.place, message)
