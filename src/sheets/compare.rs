@@ -251,7 +251,7 @@ pub fn compare(model: &Model, figures: &Figures, order: Order) -> CompareSheet {
             order.path(),
             false,
             &title,
-            "How large each animal grows, how long it lives, and what it needs of space, money, light and company.",
+            &format!("{} Size, years, space, money, light and company of each animal.", order.explained()),
             figures.as_of,
         ),
         title,

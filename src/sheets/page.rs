@@ -31,10 +31,20 @@ pub fn page(model: &Model, figures: &Figures, key: &str, page: &Page) -> PageShe
             &super::page_path(key),
             false,
             &page.title,
-            &page.title,
+            &format!("{}. {}", page.title, first_words(words)),
             figures.as_of,
         ),
         title: page.title.clone(),
         words: words.to_owned(),
     }
+}
+
+/// The first paragraph of the words, for a search result; a paragraph that needs Markdown's signs is passed over.
+fn first_words(words: &str) -> String {
+    let signs = ['#', '*', '>', '|', '[', '`', '!', '<', '{', '_'];
+    let plain = words.split("\n\n").map(str::trim);
+    let first = plain
+        .filter(|text| !text.is_empty())
+        .find(|text| !text.contains(signs) && !text.starts_with('-'));
+    first.map(|text| text.split_whitespace().collect::<Vec<_>>().join(" ")).unwrap_or_default()
 }
