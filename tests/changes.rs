@@ -76,7 +76,7 @@ fn the_same_site_twice_differs_in_nothing() {
     let run = wardsheet(&folder, &["changes", "old", "new"]);
     assert_eq!(
         (run.status, run.out.as_str()),
-        (0, "No care figure differs between old and new.\n")
+        (0, "No care figure differs between old and new\n")
     );
 }
 

@@ -31,6 +31,8 @@ const LOG: &str = "animals/sedge.csv";
 type Case = (&'static str, &'static str, &'static str, &'static str);
 
 const CASES: &[Case] = &[
+    ("readings-column", "maps/shelf.toml", "RH (%)", "Humidity"),
+    ("readings-row", "readings/sedge.csv", "20.11.2026 12:00", "20.11.26 12 h"),
     ("code-unknown", SITE, "title", "findings = { log-lime = \"off\" }\ntitle"),
     ("companion-unknown", ANIMAL, "sex =", "with = [\"segde\"]\nsex ="),
     ("date-unreadable", LOG, "2026-11-14", "2026-11-31"),
@@ -81,6 +83,7 @@ const ON_DISK: [&str; 4] = ["link-loop", "name-taken-twice", "name-unusable", "n
 const UNPROVOKED: [&str; 2] = ["file-unreadable", "file-too-large"];
 
 const PAGES: [&str; 17] = [
+    "review",
     "index",
     "care",
     "working",
@@ -234,6 +237,7 @@ fn pages_say_what_they_said() {
             "animal" => Wanted::Animal("sedge".to_owned()),
             "compare" => Wanted::Compare(Order::Space),
             "fits" => Wanted::Fits,
+            "review" => Wanted::Review,
             "not-found" => Wanted::NotFound,
             "sitemap" => Wanted::Sitemap,
             "feed" => Wanted::Feed,

@@ -29,7 +29,7 @@ fn summary(changes: &Changes, (old, new): (&Side, &Side)) -> String {
         1 => "1 care figure differs".to_owned(),
         many => format!("{many} care figures differ"),
     };
-    format!("{count} between {} and {}.", old.name, new.name)
+    format!("{count} between {} and {}", old.name, new.name)
 }
 
 fn value(value: Option<&String>) -> &str {

@@ -289,10 +289,17 @@ pub fn logger(recording: &Recording, asked: &Asked) -> Option<LoggerFigures> {
             ends.percent = widened(ends.percent, percent);
         }
     }
+    // What was never read was never below a limit either.
+    let read = |has: fn(&DayEnds) -> bool| figures.days.iter().any(has);
+    let (warmth, damp_read) =
+        (read(|day| day.celsius.is_some()), read(|day| day.percent.is_some()));
+    figures.never_above_c = figures.never_above_c.filter(|_| warmth);
+    figures.ceiling_percent = figures.ceiling_percent.filter(|_| damp_read);
     figures.above_ceiling = damp.end();
     figures.above_never = hot.end();
     figures.coldest_night = coldest.and_then(|(day, lowest)| Some((date(day)?, lowest)));
     figures.longest_gap = longest_gap.and_then(|(from, seconds)| {
+        let (from, seconds) = (from + step, seconds - step);
         Some(Spell { from: moment(from)?, hours: seconds as f64 / 3600.0, highest: 0.0 })
     });
     let swings = figures.days.iter().filter_map(|day| {

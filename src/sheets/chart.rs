@@ -161,11 +161,15 @@ fn even_step(highest: f64) -> f64 {
     }
 }
 
-/// The firsts of January, or of quarters where the chart spans less than two years: few enough to stand side by side on the
-/// narrowest screen.
+/// The firsts of January, of quarters where the chart spans less than two years, or of months where it spans less than four: few
+/// enough to stand side by side on the narrowest screen.
 pub(super) fn month_marks(first: Date, last: Date) -> Vec<(Date, String)> {
     let days = days_between(first, last);
-    let every = if days < 730 { 3 } else { 12 };
+    let every = match days {
+        ..120 => 1,
+        120..730 => 3,
+        _ => 12,
+    };
     let mut marks = Vec::new();
     for year in first.year()..=last.year() {
         for month in (1..=12).step_by(every) {

@@ -102,13 +102,12 @@ pub(super) fn charts(own: &AnimalFigures, units: System) -> Vec<Chart> {
         };
         let celsius = of(|day| day.celsius, &temperature);
         let percent = of(|day| day.percent, &|percent| percent);
-        for (what, unit, days) in [("Temperature", unit, celsius), ("Humidity", "%", percent)] {
-            charts.extend(curve(
-                &format!("recorded-{}-{what}", place + 1).to_lowercase(),
-                (what, unit),
-                &one.probe,
-                &days,
-            ));
+        let never = one.never_above_c.map(temperature);
+        for (what, unit, days, limit) in
+            [("Temperature", unit, celsius, never), ("Humidity", "%", percent, one.ceiling_percent)]
+        {
+            let id = format!("recorded-{}-{what}", place + 1).to_lowercase();
+            charts.extend(curve(&id, (what, unit), &one.probe, (&days, limit)));
         }
     }
     charts
@@ -116,11 +115,12 @@ pub(super) fn charts(own: &AnimalFigures, units: System) -> Vec<Chart> {
 
 type Days = [(jiff::civil::Date, (f64, f64))];
 
+/// The highest and the lowest of each day, and a level line at what is not to be passed.
 fn curve(
     id: &str,
     (what, unit): (&'static str, &'static str),
     probe: &str,
-    days: &Days,
+    (days, limit): (&Days, Option<f64>),
 ) -> Option<Chart> {
     let (first, last) = (days.first()?.0, days.last()?.0);
     let lowest = days.iter().map(|(_, (low, _))| *low).reduce(f64::min)?;
@@ -155,10 +155,16 @@ fn curve(
             number(lowest, 1),
             number(highest, 1)
         ),
-        key: "whole line: the highest of each day; broken line: the lowest".to_owned(),
+        key: match limit {
+            None => "whole line: the highest of each day; broken line: the lowest".to_owned(),
+            Some(limit) => format!(
+                "whole line: the highest of each day; broken line: the lowest; level line: {} {unit}, not to be passed",
+                number(limit, 1)
+            ),
+        },
         unit,
         points: Vec::new(),
-        level: None,
+        level: limit.map(|limit| (limit, format!("{} {unit}", number(limit, 1)), Vec::new())),
         lines: vec![
             days.iter().map(|(date, (_, high))| (*date, *high)).collect(),
             days.iter().map(|(date, (low, _))| (*date, *low)).collect(),
@@ -222,7 +228,7 @@ fn shares(of: Option<(Ends, Shares)>, print: impl Fn(Ends) -> String) -> Shown {
 
 fn spell(spell: Option<Spell>, limit: Option<String>, print: impl Fn(f64) -> String) -> Shown {
     match (spell, limit) {
-        (_, None) => Shown::plain("no limit is given here"),
+        (_, None) => Shown::plain("no reading, or no limit"),
         (None, Some(limit)) => Shown::plain(format!("never above {limit}")),
         (Some(spell), Some(limit)) => Shown::plain(format!(
             "{} above {limit}, up to {}, from {}",

@@ -78,6 +78,8 @@ fn a_gap_is_told_and_counts_for_nothing() {
     recording.samples.drain(3..9);
     let figures = logger(&recording, &asked()).expect("there are readings");
     assert_eq!(figures.gaps, (1, 6.0));
+    let gap = figures.longest_gap.expect("there is one");
+    assert_eq!((gap.from, gap.hours), (date(2024, 10, 4).at(3, 0, 0, 0), 6.0));
     assert_eq!(
         figures.above_ceiling.expect("a time").hours,
         3.0,
@@ -94,6 +96,15 @@ fn an_hour_above_what_is_never_passed_is_told() {
     let spell = summed(&values).too_hot().expect("an hour is no flicker");
     assert_eq!((spell.hours, spell.highest), (1.0, 36.5));
     assert_eq!(summed(&[(23.0, 50.0); 24]).too_hot(), None);
+}
+
+#[test]
+fn a_probe_without_a_hygrometer_says_nothing_of_the_ceiling() {
+    let mut recording = hourly(&[(20.0, 50.0); 5]);
+    recording.samples.iter_mut().for_each(|sample| sample.percent = None);
+    let figures = logger(&recording, &asked()).expect("there are readings");
+    assert_eq!((figures.ceiling_percent, figures.never_above_c), (None, Some(35.0)));
+    assert_eq!(figures.humidity.expect("a range").1.percent(), None);
 }
 
 #[test]

@@ -7,7 +7,7 @@ use crate::quantity::{Quantity, Rounding, Temperature, print_one};
 static CODE: Code = Code {
     name: "recorded-too-hot",
     severity: Severity::Warning,
-    safety: true,
+    safety: false,
     subject: Subject::Heat,
     summary: "a data logger shows a place hotter than the animal may ever be",
     page: include_str!("recorded_too_hot.md"),
