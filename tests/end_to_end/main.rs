@@ -9,6 +9,7 @@ mod compare;
 mod drawings;
 mod figures;
 mod html;
+mod interrupted;
 mod keeping;
 mod links;
 mod privacy;
