@@ -23,7 +23,6 @@ const EDITS: usize = 41;
 fn main() {
     let animals = std::env::args().skip(1).find_map(|word| word.parse().ok()).unwrap_or(ANIMALS);
     let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("bench-preview");
-    let _ = std::fs::remove_dir_all(&folder);
     site::lay_out(&folder, animals);
     let whole = proof(&folder);
     let (mut child, port) = preview(&folder);
@@ -46,7 +45,7 @@ fn milliseconds(time: Duration) -> f64 {
 fn proof(folder: &Path) -> Duration {
     let start = Instant::now();
     let run = Command::new(env!("CARGO_BIN_EXE_wardsheet"))
-        .args(["proof", "--as-of", site::DAY, "--format", "json", "--site"])
+        .args(["proof", "--as-of", &site::TODAY.to_string(), "--format", "json", "--site"])
         .arg(folder)
         .output()
         .expect("the program runs");
@@ -56,7 +55,7 @@ fn proof(folder: &Path) -> Duration {
 
 fn preview(folder: &Path) -> (Child, u16) {
     let mut child = Command::new(env!("CARGO_BIN_EXE_wardsheet"))
-        .args(["preview", "--as-of", site::DAY, "--port", "0", "--site"])
+        .args(["preview", "--as-of", &site::TODAY.to_string(), "--port", "0", "--site"])
         .arg(folder)
         .stdout(Stdio::piped())
         .stderr(Stdio::null())
@@ -72,8 +71,8 @@ fn preview(folder: &Path) -> (Child, u16) {
 /// Saves one animal's file under another name for the animal, waits until the preview tells of it, and asks for the page until
 /// it shows the name.
 fn edit(folder: &Path, port: u16, number: usize) -> Duration {
-    let file = folder.join(format!("animals/{}.toml", site::animal(number)));
-    let page = format!("/private/animals/{}/record.html", site::animal(number));
+    let file = folder.join(format!("animals/animal-{number}.toml"));
+    let page = format!("/private/animals/animal-{number}/record.html");
     let before = get(port, &page);
     let mut seen: u64 = before
         .split("data-seen=\"")

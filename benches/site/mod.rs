@@ -23,6 +23,8 @@ const SPECIES: [(&str, &str, f64, f64); 4] = [
 /// Writes a site of invented animals, the same for the same number.
 pub(crate) fn lay_out(folder: &Path, animals: usize) {
     let mut random = fastrand::Rng::with_seed(SEED);
+    // What an earlier bench left is no part of this one.
+    let _ = std::fs::remove_dir_all(folder);
     std::fs::create_dir_all(folder.join("animals")).expect("a folder for the site");
     std::fs::write(
         folder.join("wardsheet.toml"),

@@ -6,6 +6,7 @@
 mod beside;
 mod open;
 mod pages;
+mod shortened;
 mod single;
 
 use std::collections::BTreeSet;
@@ -18,6 +19,8 @@ use crate::model::Model;
 use crate::parse::parse;
 use crate::proof::{Evidence, proof, with_site_severities};
 use crate::source::Sources;
+
+use shortened::shortened;
 
 pub use beside::private_photos;
 pub use open::before_handover;
@@ -52,7 +55,7 @@ pub fn check(sources: &Sources, read: Vec<Finding>, as_of: Date) -> Checked {
             && finding.place.is_some_and(|place| faulty.contains(&place.file)))
     });
     found.extend(proved);
-    let findings = with_site_severities(&model, found);
+    let findings = with_site_severities(&model, shortened(found));
     Checked { model, figures, findings }
 }
 

@@ -1,7 +1,7 @@
 //! Findings drawn for people: the line of the file, a mark under the fault, and the help.
 
 use annotate_snippets::renderer::DecorStyle;
-use annotate_snippets::{AnnotationKind, Group, Level, Renderer, Snippet};
+use annotate_snippets::{AnnotationKind, Element, Group, Level, Origin, Renderer, Snippet};
 
 use super::{FileId, Finding, Place, Severity};
 
@@ -53,14 +53,37 @@ fn group<'a>(finding: &'a Finding, file: &dyn Fn(FileId) -> Shown<'a>) -> Group<
     group
 }
 
+/// The longest line that is drawn, in bytes. Of one that is longer only the place is told.
+const LONGEST_LINE: usize = 2000;
+
 fn snippet<'a>(
     place: Place,
     shown: Shown<'a>,
     kind: AnnotationKind,
     label: Option<&'a str>,
-) -> Snippet<'a, annotate_snippets::Annotation<'a>> {
-    let span = printable_span(shown.text, place);
-    Snippet::source(shown.text).path(shown.path).annotation(kind.span(span).label(label))
+) -> Element<'a> {
+    let text = shown.text;
+    let span = printable_span(text, place);
+    let (start, end) = line_of(text, span.start);
+    let number = text.as_bytes()[..start].iter().filter(|byte| **byte == b'\n').count() + 1;
+    if end - start > LONGEST_LINE {
+        let column = text[start..span.start].chars().count() + 1;
+        return Origin::path(shown.path).line(number).char_column(column).into();
+    }
+    // The line alone: a whole file for each of its findings would take the square of its size.
+    let annotation = kind.span(span.start - start..span.end - start).label(label);
+    Snippet::source(&text[start..end])
+        .line_start(number)
+        .path(shown.path)
+        .annotation(annotation)
+        .into()
+}
+
+/// Where the line of a byte begins and ends, its line end included.
+fn line_of(text: &str, byte: usize) -> (usize, usize) {
+    let start = text[..byte].rfind('\n').map_or(0, |newline| newline + 1);
+    let end = text[byte..].find('\n').map_or(text.len(), |newline| byte + newline + 1);
+    (start, end)
 }
 
 /// Keeps a span inside its text, on whole characters and on one line, so that a drawing always has something to mark.

@@ -4,6 +4,7 @@
 //! reports it with the nearest key that was. Nothing stops at the first fault.
 
 use std::cell::RefCell;
+use std::collections::BTreeSet;
 
 use jiff::civil::Date;
 use toml::Spanned;
@@ -48,15 +49,18 @@ pub(crate) fn read<T>(
     table.close();
     drop(table);
     let mut findings = findings.into_inner();
-    // What a broken line makes of its field is not worth a second finding.
-    let line = |place: Place| text.get(..place.start).unwrap_or(text).matches('\n').count();
-    let broken: Vec<usize> =
-        findings.iter().take(errors.len()).filter_map(|finding| finding.place).map(line).collect();
-    let mut number = 0;
-    findings.retain(|finding| {
-        number += 1;
-        number <= errors.len() || !finding.place.is_some_and(|place| broken.contains(&line(place)))
-    });
+    if !errors.is_empty() {
+        // What a broken line makes of its field is not worth a second finding.
+        let ends: Vec<usize> = text.match_indices('\n').map(|(at, _)| at).collect();
+        let line = |place: Place| ends.partition_point(|end| *end < place.start);
+        let of_errors = findings.iter().take(errors.len());
+        let broken: BTreeSet<usize> = of_errors.filter_map(|found| found.place).map(line).collect();
+        let mut number = 0;
+        findings.retain(|found| {
+            number += 1;
+            number <= errors.len() || !found.place.is_some_and(|at| broken.contains(&line(at)))
+        });
+    }
     (made, findings)
 }
 

@@ -10,6 +10,7 @@ mod compare;
 mod drawings;
 mod figures;
 mod html;
+mod interrupted;
 mod keeping;
 mod links;
 mod log_questions;

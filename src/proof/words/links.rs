@@ -15,21 +15,35 @@ pub(super) struct Link<'a> {
     pub(super) span: Bytes<usize>,
 }
 
+/// The longest label and the longest target that are looked for, in bytes: what is longer is no link.
+const LONGEST: usize = 4096;
+
 /// Finds every link and picture whose target stands in round brackets behind it, in order.
 pub(super) fn links(text: &str) -> Vec<Link<'_>> {
     let mut found = Vec::new();
     let mut from = 0;
+    // The signs of code between the start of a line and a byte of it, so that no line is counted twice.
+    let (mut counted, mut ticks) = (0, 0);
     while let Some(joint) = text[from..].find("](").map(|at| from + at) {
         let start = joint + 2;
         from = start;
-        let Some(close) = text[start..].find([')', '\n']).map(|at| start + at) else { break };
-        let Some(open) = text[..joint].rfind('[') else { continue };
-        // A title may stand behind the target, in quotes.
-        let target = text[start..close].split_whitespace().next().unwrap_or("");
-        let is_code = text[..open].rsplit('\n').next().unwrap_or("").matches('`').count() % 2 == 1;
-        if !text[close..].starts_with(')') || is_code {
+        let ahead = &text[start..text.floor_char_boundary(start + LONGEST)];
+        let Some(close) = ahead.find([')', '\n']).map(|at| start + at) else { continue };
+        let back = text.ceil_char_boundary(joint.saturating_sub(LONGEST));
+        let Some(open) = text[back..joint].rfind('[').map(|at| back + at) else { continue };
+        for byte in text.as_bytes().get(counted..open).unwrap_or_default() {
+            match byte {
+                b'\n' => ticks = 0,
+                b'`' => ticks += 1,
+                _ => {}
+            }
+        }
+        counted = counted.max(open);
+        if !text[close..].starts_with(')') || ticks % 2 == 1 {
             continue;
         }
+        // A title may stand behind the target, in quotes.
+        let target = text[start..close].split_whitespace().next().unwrap_or("");
         let at = text[start..close].find(target).map_or(start, |at| start + at);
         found.push(Link {
             is_picture: text[..open].ends_with('!'),
