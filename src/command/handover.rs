@@ -3,7 +3,7 @@
 use clap::Args;
 
 use crate::compile;
-use crate::finding::{self, did_you_mean};
+use crate::finding::{self, Finding, did_you_mean};
 use crate::render::theme;
 use crate::write::write_some;
 
@@ -48,11 +48,11 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
     if finding::stops(&before) {
         return Ok(Outcome::Stopped);
     }
-    let set =
-        compile::handover(&opened.sources, checked, animal, arguments.addressed_to.as_deref())
-            .and_then(|file| {
-                Ok((file, compile::private_photos(&opened.sources, checked, &[animal.to_owned()])?))
-            });
+    let addressed_to = arguments.addressed_to.as_deref();
+    let set = compile::handover(&opened.sources, checked, animal, addressed_to);
+    let set: Result<_, Vec<Finding>> = set.and_then(|file| {
+        Ok((file, compile::private_photos(&opened.sources, checked, &[animal.to_owned()])?))
+    });
     let (file, photos) = match set {
         Ok(set) => set,
         Err(broken) => {

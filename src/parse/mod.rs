@@ -149,7 +149,13 @@ fn present<'a>(
         let message = format!("{} `{}` has nothing in it", file.role.noun(), file.name);
         let finding =
             Finding::new(&crate::source::codes::FILE_EMPTY, Place::start_of(file.id), message);
-        findings.push(finding.help("fill the file in or remove it"));
+        let help = match file.role {
+            Role::Species => {
+                "begin with name = \"…\" and run proof again: it asks for the rest; or remove the file"
+            }
+            _ => "fill the file in or remove it",
+        };
+        findings.push(finding.help(help));
         return None;
     }
     Some(file)

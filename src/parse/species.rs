@@ -17,10 +17,13 @@ use super::table::{self, Table};
 const REQUIRED: [(&str, &str); 6] = [
     ("name", "the trade's common name: name = \"Corn snake\""),
     ("scientific", "the scientific name: scientific = \"Pantherophis guttatus\""),
-    ("kind", "what kind of animal it is: kind = \"snake\""),
-    ("habit", "where it lives: habit = \"ground\""),
-    ("diet", "what it eats: diet = \"carnivore\""),
-    ("size", "a table [size] with the adult length"),
+    (
+        "kind",
+        "what kind of animal it is: kind = \"snake\", or lizard, tortoise, turtle, frog, salamander, invertebrate",
+    ),
+    ("habit", "where it lives: habit = \"ground\", or climbing, burrowing, semi-aquatic, aquatic"),
+    ("diet", "what it eats: diet = \"carnivore\", or insectivore, herbivore, omnivore"),
+    ("size", "a table [size] with measure and the adult length: adult = \"90-150 cm\""),
 ];
 
 /// One reviewer, or several in one line.

@@ -21,7 +21,16 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     let known = &evidence.model.sources;
     let mut check = |named: &Named| {
         if !known.contains_key(&named.name) {
-            found.push(unknown(&CODE, named, ("source", ""), known.keys().map(String::as_str)));
+            let keys = known.keys().map(String::as_str);
+            let mut finding = unknown(&CODE, named, ("source", ""), keys);
+            if finding.help.is_none() {
+                let entry = format!(
+                    "enter it in sources.toml: a table [{}] with title, issuer and year",
+                    named.name
+                );
+                finding = finding.help(entry);
+            }
+            found.push(finding);
         }
     };
     for species in evidence.model.species.values() {
