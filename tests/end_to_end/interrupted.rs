@@ -15,12 +15,17 @@ fn site(name: &str) -> Site {
     for (path, bytes) in tree(&project().join("tests/base")) {
         site.put(&path, bytes);
     }
-    let animal = site.text("animals/juniper.toml");
     for number in 0..ANIMALS {
-        let own = animal.replacen("Juniper", &format!("Juniper {number}"), 1);
-        site.put(&format!("animals/juniper-{number}.toml"), own);
+        site.put(&format!("animals/juniper-{number}.toml"), animal(&site, number));
     }
     site
+}
+
+/// An animal like the first of the site, with a name and a chip of its own.
+fn animal(site: &Site, number: usize) -> String {
+    let first = site.text("animals/juniper.toml");
+    let own = first.replacen("Juniper", &format!("Juniper {number}"), 1);
+    own.replace("000 000 000 000 001", &format!("000 000 000 001 {number:03}"))
 }
 
 /// Changes every page of the site, and takes away or brings back some animals.
@@ -29,10 +34,9 @@ fn turn(site: &Site, second: bool) {
     site.edit("wardsheet.toml", |table| {
         table.insert("footer".to_owned(), words.into());
     });
-    let animal = site.text("animals/juniper-9.toml");
     for number in 0..8 {
         let path = format!("animals/juniper-{number}.toml");
-        if second { site.remove(&path) } else { site.put(&path, &animal) }
+        if second { site.remove(&path) } else { site.put(&path, animal(site, number)) }
     }
 }
 

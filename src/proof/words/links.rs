@@ -15,7 +15,7 @@ pub(super) struct Link<'a> {
     pub(super) span: Bytes<usize>,
 }
 
-/// The longest label and the longest target that are looked for, in bytes: what is longer is no link.
+/// The longest label that is looked for, in bytes: what is longer is no link.
 const LONGEST: usize = 4096;
 
 /// Finds every link and picture whose target stands in round brackets behind it, in order.
@@ -24,11 +24,15 @@ pub(super) fn links(text: &str) -> Vec<Link<'_>> {
     let mut from = 0;
     // The signs of code between the start of a line and a byte of it, so that no line is counted twice.
     let (mut counted, mut ticks) = (0, 0);
+    // The next byte at which a target ends.
+    let mut close = 0;
     while let Some(joint) = text[from..].find("](").map(|at| from + at) {
         let start = joint + 2;
         from = start;
-        let ahead = &text[start..text.floor_char_boundary(start + LONGEST)];
-        let Some(close) = ahead.find([')', '\n']).map(|at| start + at) else { continue };
+        if close < start {
+            let Some(next) = text[start..].find([')', '\n']) else { break };
+            close = start + next;
+        }
         let back = text.ceil_char_boundary(joint.saturating_sub(LONGEST));
         let Some(open) = text[back..joint].rfind('[').map(|at| back + at) else { continue };
         for byte in text.as_bytes().get(counted..open).unwrap_or_default() {
