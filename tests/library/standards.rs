@@ -89,8 +89,8 @@ fn no_printed_figure_of_warmth_damp_or_light_is_passed_over() {
     assert_eq!(left, ["crested-gecko", "panther-chameleon"]);
 }
 
-/// 2. Tierhaltungsverordnung, Federal Ministry of Health and Women, Austria, 2004: where a species follows it, it follows it
-/// to the degree, and a ceiling of its own never lies above the ordinance's local maximum without a word.
+/// Source: the second Tierhaltungsverordnung, Federal Ministry of Health and Women, Austria, 2004. A ceiling of a species
+/// never lies above the ordinance's local maximum without a word.
 #[test]
 fn no_place_may_grow_warmer_than_the_ordinance_lets_the_basking_spot_be() {
     let model = library();
