@@ -278,18 +278,23 @@ fn a_log_line_from_the_future_is_found() {
     assert!(!run.err.contains("log-in-future"), "{}", run.err);
 }
 
-#[test]
-fn the_finding_that_the_readme_shows_is_the_one_that_is_printed() {
+/// The findings that the README shows.
+fn shown_in_readme() -> Vec<String> {
     let readme = fs::read_to_string(concat!(env!("CARGO_MANIFEST_DIR"), "/README.md"))
         .expect("the README is there");
     let blocks = readme.split("\n```text\n").skip(1).filter_map(|rest| rest.split("\n```").next());
-    let shown: Vec<&str> = blocks.filter(|block| block.starts_with("error[")).collect();
+    blocks.filter(|block| block.starts_with("error[")).map(str::to_owned).collect()
+}
+
+#[test]
+fn the_finding_that_the_readme_shows_is_the_one_that_is_printed() {
+    let shown = shown_in_readme();
     let folder = started("shown-in-readme");
     change(&folder, "animals/sample.toml", "room_night", "room_night = 18");
     let run = wardsheet(&folder, &["proof", "--as-of", DAY]);
-    assert_eq!(shown.len(), 1);
+    assert_eq!(shown.len(), 2, "this one, and that of a template");
     assert!(
-        run.err.contains(shown[0]),
+        run.err.contains(&shown[0]),
         "the README shows\n{}\nand this is printed\n{}",
         shown[0],
         run.err
@@ -343,6 +348,7 @@ fn templates_copied_out_make_the_same_pages_until_one_is_changed() {
     assert_eq!(run.status, 1, "{}", run.err);
     assert!(run.err.contains("error[template-broken]"), "{}", run.err);
     assert!(run.err.contains("--> templates/page.html:8:"), "the place is named: {}", run.err);
+    assert!(run.err.contains(&shown_in_readme()[1]), "as the README shows it: {}", run.err);
 }
 
 /// What each kind of site has of its own.
