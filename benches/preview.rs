@@ -35,7 +35,10 @@ fn main() {
     println!("  median       {:>8.1} ms", milliseconds(median));
     println!("  slowest      {:>8.1} ms", milliseconds(slowest));
     println!("  whole proof  {:>8.1} ms", milliseconds(whole));
-    println!("  the median edit takes {:.3} of a whole proof", median.as_secs_f64() / whole.as_secs_f64());
+    println!(
+        "  the median edit takes {:.3} of a whole proof",
+        median.as_secs_f64() / whole.as_secs_f64()
+    );
 }
 
 fn milliseconds(time: Duration) -> f64 {
@@ -64,7 +67,9 @@ fn preview(folder: &Path) -> (Child, u16) {
     let mut line = String::new();
     let out = child.stdout.as_mut().expect("its output is caught");
     BufReader::new(out).read_line(&mut line).expect("it says where it is");
-    let port = line.strip_prefix("http://127.0.0.1:").and_then(|rest| rest.split('/').next()?.parse().ok());
+    let port = line
+        .strip_prefix("http://127.0.0.1:")
+        .and_then(|rest| rest.split('/').next()?.parse().ok());
     (child, port.expect("it says its port"))
 }
 
@@ -83,13 +88,16 @@ fn edit(folder: &Path, port: u16, number: usize) -> Duration {
     let name = format!("Edited {number}");
     let edited: Vec<String> = text
         .lines()
-        .map(|line| if line.starts_with("name = ") { format!("name = \"{name}\"") } else { line.to_owned() })
+        .map(|line| {
+            if line.starts_with("name = ") { format!("name = \"{name}\"") } else { line.to_owned() }
+        })
         .collect();
     let start = Instant::now();
     std::fs::write(&file, edited.join("\n") + "\n").expect("the file can be written");
     loop {
         let told = get(port, &format!("/-preview/next?after={seen}"));
-        seen = told.chars().filter(char::is_ascii_digit).collect::<String>().parse().expect("a count");
+        seen =
+            told.chars().filter(char::is_ascii_digit).collect::<String>().parse().expect("a count");
         if get(port, &page).contains(&name) {
             break;
         }

@@ -260,7 +260,12 @@ fn foreign_names_other_origins_and_paths_upwards_are_refused() {
         let answer = ask("GET /public/index.html HTTP/1.1", &format!("{own}{origin}"));
         assert_eq!(answer.status, 403, "{origin}");
     }
-    for path in ["/../private.toml", "/public/../../private.toml", "/%2e%2e/private.toml", "/..\\private.toml"] {
+    for path in [
+        "/../private.toml",
+        "/public/../../private.toml",
+        "/%2e%2e/private.toml",
+        "/..\\private.toml",
+    ] {
         let answer = ask(&format!("GET {path} HTTP/1.1"), &own);
         assert_eq!(answer.status, 400, "{path}");
     }
@@ -268,7 +273,10 @@ fn foreign_names_other_origins_and_paths_upwards_are_refused() {
         let answer = ask(&format!("GET {path} HTTP/1.1"), &own);
         assert_eq!(answer.status, 404, "{path}");
     }
-    assert_eq!(ask("POST /public/index.html HTTP/1.1", &format!("{own}Content-Length: 0\r\n")).status, 405);
+    assert_eq!(
+        ask("POST /public/index.html HTTP/1.1", &format!("{own}Content-Length: 0\r\n")).status,
+        405
+    );
     let listening = fs::read_to_string("/proc/net/tcp").unwrap_or_default();
     let mine = listening.lines().filter(|line| line.contains(&format!(":{:04X} ", preview.port)));
     for line in mine.filter(|line| line.contains(" 0A ")) {
@@ -294,10 +302,8 @@ fn a_port_that_is_taken_is_said_and_the_next_is_used() {
 fn an_interrupt_ends_it_cleanly_even_while_pages_wait() {
     let mut preview = Preview::of("preview-interrupt", |_| {});
     let mut waiting = TcpStream::connect(("127.0.0.1", preview.port)).expect("it listens");
-    let ask = format!(
-        "GET /-preview/next?after=0 HTTP/1.1\r\nHost: 127.0.0.1:{}\r\n\r\n",
-        preview.port
-    );
+    let ask =
+        format!("GET /-preview/next?after=0 HTTP/1.1\r\nHost: 127.0.0.1:{}\r\n\r\n", preview.port);
     waiting.write_all(ask.as_bytes()).expect("it can be asked");
     let interrupted = Command::new("kill")
         .args(["-INT", &preview.child.id().to_string()])

@@ -28,7 +28,12 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
     let served = Served::listen(arguments.port)
         .map_err(|error| Failure::Said(format!("cannot listen on this machine: {error}")))?;
     if arguments.port != 0 && served.port() != arguments.port {
-        writeln!(outside.err, "port {} is taken; this preview is on {}", arguments.port, served.port())?;
+        writeln!(
+            outside.err,
+            "port {} is taken; this preview is on {}",
+            arguments.port,
+            served.port()
+        )?;
     }
     let first = session.findings();
     if !first.is_empty() {

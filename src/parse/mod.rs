@@ -89,8 +89,10 @@ pub fn parse(sources: &Sources) -> (Model, Vec<Finding>) {
     }
     // There are far more animals than anything else: they are read on all cores, and taken up in the order of their names.
     let animals: Vec<_> = sources.nearest(Role::Animal).into_iter().collect();
-    let read: Vec<_> =
-        animals.par_iter().map(|(name, file)| (*name, with_tables(sources, &model.maps, name, file))).collect();
+    let read: Vec<_> = animals
+        .par_iter()
+        .map(|(name, file)| (*name, with_tables(sources, &model.maps, name, file)))
+        .collect();
     for (name, animal) in read {
         if let Some(animal) = gather(&mut findings, animal) {
             model.animals.insert(name.to_owned(), animal);

@@ -25,7 +25,8 @@ impl Asked {
     /// A request under another name than this machine's own (a page elsewhere may have had its name pointed here), one that a
     /// page of another origin has made, one that would change something, and a path that leads upwards.
     pub(super) fn path(&self, port: u16) -> Result<&str, Refused> {
-        let names = [format!("127.0.0.1:{port}"), format!("localhost:{port}"), format!("[::1]:{port}")];
+        let names =
+            [format!("127.0.0.1:{port}"), format!("localhost:{port}"), format!("[::1]:{port}")];
         match &self.host {
             None => return Err((400, "the request does not say whom it is for")),
             Some(host) if !names.contains(host) => {
@@ -37,7 +38,10 @@ impl Asked {
             origin.strip_prefix("http://").is_some_and(|name| names.iter().any(|own| own == name))
         };
         let elsewhere = self.origin.as_deref().is_some_and(|origin| !own(origin))
-            || self.from_site.as_deref().is_some_and(|site| !matches!(site, "same-origin" | "none"));
+            || self
+                .from_site
+                .as_deref()
+                .is_some_and(|site| !matches!(site, "same-origin" | "none"));
         if elsewhere {
             return Err((403, "this preview answers only to its own pages"));
         }
@@ -90,7 +94,9 @@ mod tests {
 
     #[test]
     fn a_name_that_was_pointed_here_is_refused() {
-        for host in ["quillmere.example:8017", "127.0.0.1:80", "127.0.0.1", "localhost.example:8017"] {
+        for host in
+            ["quillmere.example:8017", "127.0.0.1:80", "127.0.0.1", "localhost.example:8017"]
+        {
             let asked = Asked { host: Some(host.to_owned()), ..asked("/") };
             assert_eq!(asked.path(8017).map_err(|(status, _)| status), Err(403), "{host}");
         }
@@ -100,7 +106,9 @@ mod tests {
 
     #[test]
     fn a_page_of_another_origin_is_refused() {
-        for origin in ["http://quillmere.example", "null", "http://127.0.0.1:9000", "https://127.0.0.1:8017"] {
+        for origin in
+            ["http://quillmere.example", "null", "http://127.0.0.1:9000", "https://127.0.0.1:8017"]
+        {
             let asked = Asked { origin: Some(origin.to_owned()), ..asked("/") };
             assert_eq!(asked.path(8017).map_err(|(status, _)| status), Err(403), "{origin}");
         }
@@ -114,8 +122,19 @@ mod tests {
     fn nothing_can_be_changed_and_no_path_leads_upwards() {
         let post = Asked { method: "POST".to_owned(), ..asked("/") };
         assert_eq!(post.path(8017).map_err(|(status, _)| status), Err(405));
-        for target in ["/../private.toml", "/public/../../etc/passwd", "/%2e%2e/private.toml", "/a\\..\\b", "//%00", "x"] {
-            assert_eq!(asked(target).path(8017).map_err(|(status, _)| status), Err(400), "{target}");
+        for target in [
+            "/../private.toml",
+            "/public/../../etc/passwd",
+            "/%2e%2e/private.toml",
+            "/a\\..\\b",
+            "//%00",
+            "x",
+        ] {
+            assert_eq!(
+                asked(target).path(8017).map_err(|(status, _)| status),
+                Err(400),
+                "{target}"
+            );
         }
     }
 

@@ -85,7 +85,8 @@ fn page(path: &str, session: &RwLock<Session>, bell: &Bell) -> Answer {
 /// Where the site has never been free of errors there is no page at all: the findings stand alone.
 fn start_if_nothing(session: &Session, changes: u64) -> Answer {
     let findings = session.findings();
-    let above = Above { findings: &findings, sources: session.sources(), held_back: false, changes };
+    let above =
+        Above { findings: &findings, sources: session.sources(), held_back: false, changes };
     Answer::of(404, HTML, above.start(session.title(), session.paths()))
 }
 

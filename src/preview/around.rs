@@ -24,7 +24,9 @@ impl Above<'_> {
     /// Puts the findings above a page, and the script into its head.
     pub(super) fn page(&self, html: &str) -> String {
         let head_end = html.find("</head>").unwrap_or(0);
-        let after_head = html[head_end..].strip_prefix("</head>").map_or(head_end, |rest| html.len() - rest.len());
+        let after_head = html[head_end..]
+            .strip_prefix("</head>")
+            .map_or(head_end, |rest| html.len() - rest.len());
         // A page whose body begins without a tag of its own begins after the head.
         let body = html[after_head..]
             .find("<body")
@@ -52,7 +54,11 @@ impl Above<'_> {
         } else {
             "What is doubtful in the files"
         };
-        let open = if self.findings.iter().any(|finding| finding.severity > Severity::Note) { " open" } else { "" };
+        let open = if self.findings.iter().any(|finding| finding.severity > Severity::Note) {
+            " open"
+        } else {
+            ""
+        };
         let drawn = draw::draw(self.findings, false, &|file| self.sources.shown(file));
         format!(
             "<aside class=\"preview-findings{}\" aria-label=\"Findings\"><details{open}><summary>{heading}: {}</summary><pre>{}</pre></details></aside>",
@@ -63,11 +69,20 @@ impl Above<'_> {
     }
 
     /// The page that lists what there is to look at.
-    pub(super) fn start<'p>(&self, title: Option<&str>, paths: impl Iterator<Item = &'p str>) -> String {
+    pub(super) fn start<'p>(
+        &self,
+        title: Option<&str>,
+        paths: impl Iterator<Item = &'p str>,
+    ) -> String {
         let mut private = String::new();
         for path in paths.filter(|path| path.starts_with("private/") && path.ends_with(".html")) {
-            let name = path.trim_start_matches("private/").trim_end_matches(".html").replace('/', ", ");
-            private.push_str(&format!("<li><a href=\"/{0}\">{1}</a></li>", escape(path), escape(&name)));
+            let name =
+                path.trim_start_matches("private/").trim_end_matches(".html").replace('/', ", ");
+            private.push_str(&format!(
+                "<li><a href=\"/{0}\">{1}</a></li>",
+                escape(path),
+                escape(&name)
+            ));
         }
         let shown = match title {
             Some(title) => format!(

@@ -53,7 +53,9 @@ pub enum PreviewError {
 impl std::fmt::Display for PreviewError {
     fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         match self {
-            PreviewError::Watch(error) => write!(out, "the site's folder cannot be watched: {error}"),
+            PreviewError::Watch(error) => {
+                write!(out, "the site's folder cannot be watched: {error}")
+            }
             PreviewError::Interrupt(error) => write!(out, "Ctrl-C cannot be heard: {error}"),
         }
     }
@@ -65,7 +67,11 @@ impl std::error::Error for PreviewError {}
 ///
 /// # Errors
 /// When the folders cannot be watched or Ctrl-C cannot be heard.
-pub fn follow(session: Session, served: &Served, mut following: Following<'_>) -> Result<(), PreviewError> {
+pub fn follow(
+    session: Session,
+    served: &Served,
+    mut following: Following<'_>,
+) -> Result<(), PreviewError> {
     let (sender, news) = channel();
     let _watch = Watch::over(&following.folders, sender.clone()).map_err(PreviewError::Watch)?;
     let interrupt = sender.clone();

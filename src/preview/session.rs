@@ -125,12 +125,8 @@ impl Session {
             None => match Look::new(&self.sources) {
                 Ok(look) => {
                     self.broken_templates.clear();
-                    self.good = Some(Good {
-                        look,
-                        pages: pages(&checked),
-                        checked,
-                        set: Mutex::default(),
-                    });
+                    self.good =
+                        Some(Good { look, pages: pages(&checked), checked, set: Mutex::default() });
                 }
                 Err(broken) => self.broken_templates = broken,
             },

@@ -19,17 +19,21 @@ impl Watch {
     /// The output, and folders whose names begin with a dot, are none of the site's sources: what happens there is no news.
     pub(super) fn over(folders: &[PathBuf], news: Sender<News>) -> notify::Result<Watch> {
         let roots: Vec<PathBuf> = folders.to_vec();
-        let mut watcher = notify::recommended_watcher(move |event: notify::Result<notify::Event>| {
-            let told = match &event {
-                Ok(event) => changes(&event.kind) && event.paths.iter().any(|path| concerns(&roots, path)),
-                // Events were lost: reading everything again finds what they were about.
-                Err(_) => true,
-            };
-            if told {
-                // Where nobody listens any longer the preview has ended.
-                let _ = news.send(News::Files);
-            }
-        })?;
+        let mut watcher =
+            notify::recommended_watcher(move |event: notify::Result<notify::Event>| {
+                let told = match &event {
+                    Ok(event) => {
+                        changes(&event.kind)
+                            && event.paths.iter().any(|path| concerns(&roots, path))
+                    }
+                    // Events were lost: reading everything again finds what they were about.
+                    Err(_) => true,
+                };
+                if told {
+                    // Where nobody listens any longer the preview has ended.
+                    let _ = news.send(News::Files);
+                }
+            })?;
         for folder in folders {
             watcher.watch(folder, RecursiveMode::Recursive)?;
         }

@@ -38,9 +38,7 @@ pub(super) fn meal_strip(animal: &Animal, as_of: Date) -> Option<MealStrip> {
     if meals.is_empty() {
         return None;
     }
-    let x = |date: Date| {
-        number(f64::from(days_between(first, date)) / DAYS * 100.0, 2)
-    };
+    let x = |date: Date| number(f64::from(days_between(first, date)) / DAYS * 100.0, 2);
     let of = |wanted: MealOutcome| -> Vec<String> {
         meals.iter().filter(|(.., outcome)| *outcome == wanted).map(|(date, ..)| x(*date)).collect()
     };

@@ -37,12 +37,7 @@ impl Sources {
         }
         let names_a_page = matches!(
             role,
-            Role::Species
-                | Role::Override
-                | Role::Animal
-                | Role::Page
-                | Role::Standard
-                | Role::Law
+            Role::Species | Role::Override | Role::Animal | Role::Page | Role::Standard | Role::Law
         );
         if names_a_page && !name::is_usable(name) {
             findings.push(name::unusable(id, name));
