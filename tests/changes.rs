@@ -74,10 +74,7 @@ fn figure<'a>(document: &'a Value, name: &str) -> &'a Value {
 fn the_same_site_twice_differs_in_nothing() {
     let folder = two("changes-none");
     let run = wardsheet(&folder, &["changes", "old", "new"]);
-    assert_eq!(
-        (run.status, run.out.as_str()),
-        (0, "No care figure differs between old and new\n")
-    );
+    assert_eq!((run.status, run.out.as_str()), (0, "No care figure differs between old and new\n"));
 }
 
 #[test]

@@ -120,8 +120,7 @@ fn words_of(table: &Table<'_, '_>) -> BTreeMap<String, String> {
         let ours = table.text(&named.name)?;
         Some((named.name.trim().to_lowercase(), ours))
     };
-    let words = table.names().into_iter().filter_map(pair).collect();
-    words
+    table.names().into_iter().filter_map(pair).collect()
 }
 
 /// A table as it is read through a map, row by row.
