@@ -166,7 +166,7 @@ impl<'a> Rows<'a> {
             .has_headers(false)
             .flexible(true)
             .delimiter(u8::try_from(separator).unwrap_or(b','))
-            .from_reader(text[start..].as_bytes());
+            .from_reader(&text.as_bytes()[start..]);
         let (record, headings) = (ByteRecord::new(), Vec::new());
         let text = &text.as_bytes()[start..];
         let mut rows = Rows { reader, record, headings, text, counted: (0, above) };
