@@ -120,8 +120,7 @@ fn words_of(table: &Table<'_, '_>) -> BTreeMap<String, String> {
         let ours = table.text(&named.name)?;
         Some((named.name.trim().to_lowercase(), ours))
     };
-    let words = table.names().into_iter().filter_map(pair).collect();
-    words
+    table.names().into_iter().filter_map(pair).collect()
 }
 
 /// A table as it is read through a map, row by row.
@@ -167,7 +166,7 @@ impl<'a> Rows<'a> {
             .has_headers(false)
             .flexible(true)
             .delimiter(u8::try_from(separator).unwrap_or(b','))
-            .from_reader(text[start..].as_bytes());
+            .from_reader(&text.as_bytes()[start..]);
         let (record, headings) = (ByteRecord::new(), Vec::new());
         let text = &text.as_bytes()[start..];
         let mut rows = Rows { reader, record, headings, text, counted: (0, above) };

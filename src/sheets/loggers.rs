@@ -113,6 +113,10 @@ pub(super) fn charts(own: &AnimalFigures, units: System) -> Vec<Chart> {
     charts
 }
 
+/// A month, the lowest and highest in it, and how many of its days have readings.
+type Month = ((i16, i8), (f64, f64), usize);
+
+/// Days, each with its lowest and highest.
 type Days = [(jiff::civil::Date, (f64, f64))];
 
 /// The highest and the lowest of each day, and a level line at what is not to be passed.
@@ -125,7 +129,7 @@ fn curve(
     let (first, last) = (days.first()?.0, days.last()?.0);
     let lowest = days.iter().map(|(_, (low, _))| *low).reduce(f64::min)?;
     let highest = days.iter().map(|(_, (_, high))| *high).reduce(f64::max)?;
-    let mut months: Vec<((i16, i8), (f64, f64), usize)> = Vec::new();
+    let mut months: Vec<Month> = Vec::new();
     for (date, (low, high)) in days {
         let month = (date.year(), date.month());
         match months.last_mut().filter(|(of, ..)| *of == month) {

@@ -59,7 +59,7 @@ fn shares_are_of_time_by_day_and_by_night() {
 
 #[test]
 fn the_longest_time_above_the_ceiling_is_found_and_a_dry_hour_ends_it() {
-    let mut values = vec![(20.0, 50.0); 30];
+    let mut values = [(20.0, 50.0); 30];
     (2..6).for_each(|hour| values[hour].1 = 75.0);
     (10..17).for_each(|hour| values[hour].1 = 80.0);
     let figures = summed(&values);
@@ -69,7 +69,7 @@ fn the_longest_time_above_the_ceiling_is_found_and_a_dry_hour_ends_it() {
     values[13].1 = 60.0;
     assert_eq!(summed(&values).too_damp(), None, "four hours, then three");
     // The ceiling itself is not passed.
-    assert_eq!(summed(&vec![(20.0, 70.0); 30]).above_ceiling, None);
+    assert_eq!(summed(&[(20.0, 70.0); 30]).above_ceiling, None);
 }
 
 #[test]
@@ -91,7 +91,7 @@ fn a_gap_is_told_and_counts_for_nothing() {
 
 #[test]
 fn an_hour_above_what_is_never_passed_is_told() {
-    let mut values = vec![(23.0, 50.0); 24];
+    let mut values = [(23.0, 50.0); 24];
     values[12].0 = 36.5;
     let spell = summed(&values).too_hot().expect("an hour is no flicker");
     assert_eq!((spell.hours, spell.highest), (1.0, 36.5));
