@@ -27,6 +27,7 @@ pub(crate) const ROWS: &[Row] = &[
     ),
     ("schema", &["quantity", "finding", "model", "schema"], &["serde_json"]),
     ("figures", &["quantity", "model", "figures"], &["jiff", "libm", "proptest"]),
+    ("figures/mod.rs", &["quantity", "model", "figures"], &["jiff", "rayon"]),
     (
         "figures/formula",
         &["quantity", "figures"],
