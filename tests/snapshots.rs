@@ -82,7 +82,7 @@ const ON_DISK: [&str; 4] = ["link-loop", "name-taken-twice", "name-unusable", "n
 /// Codes that no test provokes: a file that may not be read is read by the superuser, and a file of 64 MB is slow.
 const UNPROVOKED: [&str; 2] = ["file-unreadable", "file-too-large"];
 
-const PAGES: [&str; 17] = [
+const PAGES: [&str; 18] = [
     "review",
     "index",
     "care",

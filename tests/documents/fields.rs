@@ -8,7 +8,7 @@ use wardsheet::source::{Layer, Role, Sources};
 use super::{code_spans, document, section};
 
 /// A file of each kind with a field `qqqqqq` in every table: nobody knows it, and the finding says which ones are known.
-pub(super) const UNKNOWN_EVERYWHERE: [(&str, Role, &str); 7] = [
+pub(super) const UNKNOWN_EVERYWHERE: [(&str, Role, &str); 9] = [
     (
         "wardsheet.toml",
         Role::Site,

@@ -22,6 +22,8 @@ fn log(site: &Site, words: &[&str], answers: Option<&str>) -> (Outcome, String) 
         err: &mut err,
         answers: answers.map(|_| &mut typed as &mut dyn std::io::BufRead),
         colour: false,
+        terminal: false,
+        elapsed: &|| std::time::Duration::ZERO,
     };
     let outcome = command.run(&mut outside);
     (outcome, String::from_utf8(err).expect("UTF-8"))
