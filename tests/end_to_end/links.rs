@@ -60,6 +60,20 @@ fn scheme(address: &str) -> Option<String> {
     plain[end..].starts_with(':').then(|| plain[..end].to_ascii_lowercase())
 }
 
+/// Every address that an element holds. A list of sizes holds one before each width.
+fn addresses(element: &Element) -> Vec<(&str, &str)> {
+    let own = element.attributes.iter().filter(|(name, _)| ADDRESSES.contains(&name.as_str()));
+    let split = own.flat_map(|(name, value)| -> Vec<(&str, &str)> {
+        if name != "srcset" {
+            return vec![(name, value)];
+        }
+        let first = |size: &str| size.split_whitespace().next().unwrap_or_default().len();
+        let sizes = value.split(',').map(str::trim);
+        sizes.map(|size| (name.as_str(), &size[..first(size)])).collect()
+    });
+    split.collect()
+}
+
 fn check(files: &Tree) -> (usize, Vec<String>) {
     let pages = pages(files);
     let ids: BTreeMap<&str, BTreeSet<&str>> = pages
@@ -74,9 +88,7 @@ fn check(files: &Tree) -> (usize, Vec<String>) {
     let (mut links, mut broken) = (0, Vec::new());
     for page in &pages {
         for element in &page.elements {
-            for (name, address) in
-                element.attributes.iter().filter(|(name, _)| ADDRESSES.contains(&name.as_str()))
-            {
+            for (name, address) in addresses(element) {
                 links += 1;
                 // A host shows this page at every depth, so its links are full addresses: they are followed from the root.
                 let own = address.strip_prefix(HOME).filter(|_| page.path == "public/404.html");
