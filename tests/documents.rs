@@ -257,7 +257,7 @@ fn the_site_that_the_readme_prints_has_no_findings() {
     let _ = fs::remove_dir_all(&folder);
     assert_eq!(
         lay_out_printed_site(&folder),
-        9,
+        10,
         "species, words, an override, sources, animal, log, site, private, standard, law"
     );
     let site = folder.to_string_lossy();

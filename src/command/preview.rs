@@ -2,7 +2,7 @@
 
 use clap::Args;
 
-use crate::preview::{Following, Served, Session, follow};
+use crate::preview::{Following, Served, Watched, follow};
 
 use super::format::Format;
 use super::open::find;
@@ -24,7 +24,7 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
     let site = find(&arguments.at, outside)?;
     let (sources, read) = site.read()?;
     let folders = site.folders();
-    let session = Session::new(sources, read, arguments.at.as_of.unwrap_or(outside.today));
+    let watched = Watched::new(sources, read, arguments.at.as_of.unwrap_or(outside.today));
     let served = Served::listen(arguments.port)
         .map_err(|error| Failure::Said(format!("cannot listen on this machine: {error}")))?;
     if arguments.port != 0 && served.port() != arguments.port {
@@ -35,9 +35,9 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
             served.port()
         )?;
     }
-    let first = session.findings();
+    let first = watched.findings();
     if !first.is_empty() {
-        Format::Human.tell(&first, session.sources(), outside)?;
+        Format::Human.tell(&first, watched.sources(), outside)?;
     }
     writeln!(
         outside.out,
@@ -58,7 +58,7 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
             let _ = writeln!(words.borrow_mut().err, "wardsheet: {sentence}");
         },
     };
-    follow(session, &served, following).map_err(|error| Failure::Said(error.to_string()))?;
+    follow(watched, &served, following).map_err(|error| Failure::Said(error.to_string()))?;
     let _ = writeln!(words.borrow_mut().err, "the preview has ended");
     Ok(Outcome::Done)
 }

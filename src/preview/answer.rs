@@ -6,7 +6,7 @@ use std::time::Duration;
 use super::address::Asked;
 use super::around::{Above, SCRIPT, STYLE};
 use super::bell::Bell;
-use super::session::Session;
+use super::watched::Watched;
 
 /// How long a page waits for the next edit before it asks again.
 const PATIENCE: Duration = Duration::from_secs(20);
@@ -32,7 +32,7 @@ impl Answer {
 }
 
 /// Answers one request, on any thread.
-pub(super) fn answer(asked: &Asked, port: u16, session: &RwLock<Session>, bell: &Bell) -> Answer {
+pub(super) fn answer(asked: &Asked, port: u16, watched: &RwLock<Watched>, bell: &Bell) -> Answer {
     let path = match asked.path(port) {
         Ok(path) => path,
         Err((status, sentence)) => return Answer::of(status, PLAIN, format!("{sentence}\n")),
@@ -44,50 +44,50 @@ pub(super) fn answer(asked: &Asked, port: u16, session: &RwLock<Session>, bell: 
             let changes = bell.wait(asked.number("after").unwrap_or(u64::MAX), PATIENCE);
             Answer::of(200, "application/json", format!("{{\"changes\":{changes}}}"))
         }
-        "" => start(session, bell),
-        _ => page(path, session, bell),
+        "" => start(watched, bell),
+        _ => page(path, watched, bell),
     }
 }
 
-fn start(session: &RwLock<Session>, bell: &Bell) -> Answer {
-    let session = session.read().unwrap_or_else(PoisonError::into_inner);
-    let findings = session.findings();
+fn start(watched: &RwLock<Watched>, bell: &Bell) -> Answer {
+    let watched = watched.read().unwrap_or_else(PoisonError::into_inner);
+    let findings = watched.findings();
     let above = Above {
         findings: &findings,
-        sources: session.sources(),
-        held_back: session.is_held_back(),
+        sources: watched.sources(),
+        held_back: watched.is_held_back(),
         changes: bell.changes(),
     };
-    Answer::of(200, HTML, above.start(session.title(), session.paths()))
+    Answer::of(200, HTML, above.start(watched.title(), watched.paths()))
 }
 
-fn page(path: &str, session: &RwLock<Session>, bell: &Bell) -> Answer {
+fn page(path: &str, watched: &RwLock<Watched>, bell: &Bell) -> Answer {
     // The count is taken before the page is set: a change in between makes the page ask once more, never once too few.
     let changes = bell.changes();
-    let session = session.read().unwrap_or_else(PoisonError::into_inner);
+    let watched = watched.read().unwrap_or_else(PoisonError::into_inner);
     let path = if path.ends_with('/') { format!("{path}index.html") } else { path.to_owned() };
-    let found = session.file(&path).map(|found| (200, found));
-    let missing = || Some((404, session.file("public/404.html")?));
+    let found = watched.file(&path).map(|found| (200, found));
+    let missing = || Some((404, watched.file("public/404.html")?));
     let Some((status, (bytes, broken))) = found.or_else(missing) else {
-        return start_if_nothing(&session, changes);
+        return start_if_nothing(&watched, changes);
     };
     let media = media(if status == 404 { "404.html" } else { &path });
     if media != HTML {
         return Answer::of(status, media, bytes);
     }
-    let mut findings = session.findings();
-    let held_back = session.is_held_back() || broken.is_some();
+    let mut findings = watched.findings();
+    let held_back = watched.is_held_back() || broken.is_some();
     findings.extend(broken);
-    let above = Above { findings: &findings, sources: session.sources(), held_back, changes };
+    let above = Above { findings: &findings, sources: watched.sources(), held_back, changes };
     Answer::of(status, media, above.page(&String::from_utf8_lossy(&bytes)))
 }
 
 /// Where the site has never been free of errors there is no page at all: the findings stand alone.
-fn start_if_nothing(session: &Session, changes: u64) -> Answer {
-    let findings = session.findings();
+fn start_if_nothing(watched: &Watched, changes: u64) -> Answer {
+    let findings = watched.findings();
     let above =
-        Above { findings: &findings, sources: session.sources(), held_back: false, changes };
-    Answer::of(404, HTML, above.start(session.title(), session.paths()))
+        Above { findings: &findings, sources: watched.sources(), held_back: false, changes };
+    Answer::of(404, HTML, above.start(watched.title(), watched.paths()))
 }
 
 fn media(path: &str) -> &'static str {

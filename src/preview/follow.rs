@@ -11,8 +11,8 @@ use crate::source::Sources;
 
 use super::bell::Bell;
 use super::serve::Served;
-use super::session::{Change, Session};
 use super::watch::Watch;
+use super::watched::{Change, Watched};
 
 /// How long the files must have been quiet before they are read: an editor saves in several steps.
 const QUIET: Duration = Duration::from_millis(8);
@@ -63,23 +63,25 @@ impl std::fmt::Display for PreviewError {
 
 impl std::error::Error for PreviewError {}
 
-/// Serves the session and follows the files until Ctrl-C.
+/// Serves the site and follows its files until Ctrl-C.
 ///
 /// # Errors
 /// When the folders cannot be watched or Ctrl-C cannot be heard.
 pub fn follow(
-    session: Session,
+    watched: Watched,
     served: &Served,
     mut following: Following<'_>,
 ) -> Result<(), PreviewError> {
     let (sender, news) = channel();
     let _watch = Watch::over(&following.folders, sender.clone()).map_err(PreviewError::Watch)?;
+    // What was saved between the first reading and now has gone unseen.
+    let _ = sender.send(News::Files);
     let interrupt = sender.clone();
     ctrlc::set_handler(move || drop(interrupt.send(News::End))).map_err(PreviewError::Interrupt)?;
-    let (session, bell) = (RwLock::new(session), Bell::default());
+    let (watched, bell) = (RwLock::new(watched), Bell::default());
     std::thread::scope(|scope| {
-        scope.spawn(|| served.run(&session, &bell));
-        listen(&news, &sender, &session, &bell, &mut following);
+        scope.spawn(|| served.run(&watched, &bell));
+        listen(&news, &sender, &watched, &bell, &mut following);
         bell.close();
         served.end();
     });
@@ -89,7 +91,7 @@ pub fn follow(
 fn listen(
     news: &Receiver<News>,
     sender: &Sender<News>,
-    session: &RwLock<Session>,
+    watched: &RwLock<Watched>,
     bell: &Bell,
     following: &mut Following<'_>,
 ) {
@@ -104,7 +106,7 @@ fn listen(
                 match (following.read)() {
                     Ok((sources, read)) => {
                         failure = None;
-                        take(sources, read, sender, session, bell, following);
+                        take(sources, read, sender, watched, bell, following);
                     }
                     // Said once, not at every event: the folder may be away for a while.
                     Err(sentence) if failure.as_ref() == Some(&sentence) => {}
@@ -115,11 +117,11 @@ fn listen(
                 }
             }
             News::Whole(reading, checked) => {
-                let mut session = session.write().unwrap_or_else(PoisonError::into_inner);
-                let before = session.findings();
-                if session.take_whole(reading, *checked) {
+                let mut watched = watched.write().unwrap_or_else(PoisonError::into_inner);
+                let before = watched.findings();
+                if watched.take_whole(reading, *checked) {
                     bell.ring();
-                    tell(&session, &before, following);
+                    tell(&watched, &before, following);
                 }
             }
         }
@@ -131,29 +133,29 @@ fn take(
     sources: Sources,
     read: Vec<Finding>,
     sender: &Sender<News>,
-    session: &RwLock<Session>,
+    watched: &RwLock<Watched>,
     bell: &Bell,
     following: &mut Following<'_>,
 ) {
-    let mut session = session.write().unwrap_or_else(PoisonError::into_inner);
-    let before = session.findings();
-    match session.take(sources, read) {
+    let mut watched = watched.write().unwrap_or_else(PoisonError::into_inner);
+    let before = watched.findings();
+    match watched.take(sources, read) {
         Change::Nothing => return,
         Change::Part => {
             bell.ring();
-            tell(&session, &before, following);
+            tell(&watched, &before, following);
         }
         Change::Unknown => {}
     }
-    let (reading, look) = session.whole();
+    let (reading, look) = watched.whole();
     let sender = sender.clone();
     std::thread::spawn(move || drop(sender.send(News::Whole(reading, Box::new(look())))));
 }
 
-fn tell(session: &Session, before: &[Finding], following: &mut Following<'_>) {
-    let now = session.findings();
+fn tell(watched: &Watched, before: &[Finding], following: &mut Following<'_>) {
+    let now = watched.findings();
     if now != before {
-        (following.tell)(&now, session.sources());
+        (following.tell)(&now, watched.sources());
     }
 }
 

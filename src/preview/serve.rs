@@ -8,7 +8,7 @@ use tiny_http::{Header, Request, Response, Server};
 use super::address::Asked;
 use super::answer::{Answer, answer};
 use super::bell::Bell;
-use super::session::Session;
+use super::watched::Watched;
 
 /// How many ports after the wanted one are tried.
 const TRIES: u16 = 20;
@@ -56,10 +56,10 @@ impl Served {
     }
 
     /// Answers until [`Served::end`] is called, each request on a thread of its own: most of them only wait.
-    pub(super) fn run(&self, session: &RwLock<Session>, bell: &Bell) {
+    pub(super) fn run(&self, watched: &RwLock<Watched>, bell: &Bell) {
         std::thread::scope(|scope| {
             while let Ok(request) = self.server.recv() {
-                scope.spawn(|| respond(request, self.port, session, bell));
+                scope.spawn(|| respond(request, self.port, watched, bell));
             }
         });
     }
@@ -70,7 +70,7 @@ impl Served {
     }
 }
 
-fn respond(request: Request, port: u16, session: &RwLock<Session>, bell: &Bell) {
+fn respond(request: Request, port: u16, watched: &RwLock<Watched>, bell: &Bell) {
     let header = |name: &'static str| {
         let found = request.headers().iter().find(|header| header.field.equiv(name));
         found.map(|header| header.value.as_str().to_owned())
@@ -82,7 +82,7 @@ fn respond(request: Request, port: u16, session: &RwLock<Session>, bell: &Bell) 
         origin: header("Origin"),
         from_site: header("Sec-Fetch-Site"),
     };
-    let Answer { status, media, body } = answer(&asked, port, session, bell);
+    let Answer { status, media, body } = answer(&asked, port, watched, bell);
     let mut response = Response::from_data(body).with_status_code(status);
     for (name, value) in ALWAYS.into_iter().chain([("Content-Type", media)]) {
         if let Ok(header) = Header::from_bytes(name, value) {

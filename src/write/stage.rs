@@ -152,6 +152,11 @@ impl Drop for Stage {
     fn drop(&mut self) {
         // After a swap there is none; what cannot be removed now is removed by the next run.
         let _ = remove_folder(&self.out.join(STAGE));
+        // A first run that came to nothing leaves nothing of its own; a folder with anything else in it stays.
+        if self.known.is_empty() && !self.out.join(LIST).exists() {
+            let _ = std::fs::remove_file(self.out.join(LOCK));
+            let _ = std::fs::remove_dir(&self.out);
+        }
     }
 }
 

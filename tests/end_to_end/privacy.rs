@@ -118,7 +118,7 @@ fn gather(schema: &serde_json::Value, path: &str, found: &mut Vec<String>) {
 
 /// Fields of an animal that name something which must be there: a file, another animal, a material. Their names are none of
 /// its own, and the name of a photo has a test of its own.
-const NAMES: [&str; 12] = [
+const NAMES: [&str; 18] = [
     "species",
     "form",
     "with",
@@ -131,22 +131,45 @@ const NAMES: [&str; 12] = [
     "enclosure.floor",
     "enclosure.substrate",
     "lamp[].kind",
+    "enclosure.room",
+    "heater[].probe",
+    "heater[].strip",
+    "lamp[].strip",
+    "logger[].readings",
+    "logger[].map",
 ];
 /// Fields that are public where the animal is, as the README's table says. Everything else is private: a new field is, until it
 /// is named here.
 const PUBLIC: [&str; 4] = ["name", "story", "photo_shows", "feeding.meal"];
 /// Fields of the site's own file that are public, or that name something.
-const PUBLIC_OF_SITE: [&str; 9] = [
+const PUBLIC_OF_SITE: [&str; 13] = [
     "title",
     "footer",
     "language",
     "address",
     "standards",
+    "jurisdictions",
+    "room[].name",
+    "strip[].name",
+    "figures_need_source",
     "libraries",
     "vet",
     "lights.on",
     "lights.centre",
 ];
+
+/// Lets each heater go by the probe that it went by before that was given another name.
+fn follow_probes(animal: &mut Table) {
+    let probes = animal.get("probe").and_then(Value::as_array).into_iter().flatten();
+    let names: Vec<String> =
+        probes.filter_map(|probe| Some(probe.get("name")?.as_str()?.to_owned())).collect();
+    for heater in animal.get_mut("heater").and_then(Value::as_array_mut).into_iter().flatten() {
+        let Some(Value::String(probe)) = heater.get_mut("probe") else { continue };
+        let zone = probe.split_whitespace().next().unwrap_or_default();
+        let now = names.iter().find(|name| name.split_whitespace().next() == Some(zone));
+        *probe = now.expect("the example's heaters go by probes of their own").clone();
+    }
+}
 
 /// The example with a mark in every private field, and with an animal that nobody outside may hear of.
 fn planted(site: &Site) -> Planting {
@@ -157,7 +180,10 @@ fn planted(site: &Site) -> Planting {
             site.put(&path, planting.in_log(&site.text(&path), &name));
         } else {
             let but = [NAMES.as_slice(), &PUBLIC].concat();
-            site.edit(&path, |animal| planting.by_schema("animal", animal, &name, &but));
+            site.edit(&path, |animal| {
+                planting.by_schema("animal", animal, &name, &but);
+                follow_probes(animal);
+            });
         }
     }
     site.put("animals/zqmark-hidden.toml", site.text("animals/juniper.toml"));
@@ -165,6 +191,7 @@ fn planted(site: &Site) -> Planting {
     site.edit("animals/zqmark-hidden.toml", |animal| {
         animal.insert("publish".to_owned(), Value::Boolean(false));
         planting.by_schema("animal", animal, "the unpublished animal's", &NAMES);
+        follow_probes(animal);
     });
     site.edit("private.toml", |private| {
         planting.by_schema("private", private, "private.toml", &[]);
@@ -224,9 +251,13 @@ fn every_private_text_field_of_every_kind_of_file_is_planted() {
         let public = PUBLIC_OF_SITE.contains(&path.as_str());
         assert!(planted != public || path.contains("[]"), "wardsheet.toml {path}");
     }
-    // Of what cites and what is published nothing is private: species, sources and standards.
+    // Of what cites and what is published nothing is private: species, overrides, sources, standards and laws. A map names
+    // columns.
     let kinds: Vec<&str> = FILE_KINDS.iter().map(|kind| kind.name).collect();
-    assert_eq!(kinds, ["species", "animal", "site", "private", "sources", "standard"]);
+    assert_eq!(
+        kinds,
+        ["species", "override", "animal", "map", "site", "private", "sources", "standard", "law"]
+    );
 }
 
 #[test]

@@ -321,7 +321,7 @@ fn a_handover_has_two_weeks_day_by_day_the_charts_and_the_promise_to_take_back()
     site.compile();
     let sheet = site.text("out/private/animals/juniper/handover.html");
     let weeks =
-        sheet.split("id=first-weeks-title").nth(1).and_then(|rest| rest.split("</section>").next());
+        sheet.split("id=first-weeks>").nth(1).and_then(|rest| rest.split("</section>").next());
     let rows = weeks.expect("the first two weeks").matches("<tr").count();
     assert_eq!(rows, 15, "a row a day, and the headings");
     assert!(sheet.contains("<polyline"), "nothing is drawn");

@@ -5,6 +5,9 @@
     reason = "these tests lay out folders and look at what is in them"
 )]
 
+mod kinds;
+mod look;
+
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -299,115 +302,4 @@ fn the_finding_that_the_readme_shows_is_the_one_that_is_printed() {
         shown[0],
         run.err
     );
-}
-
-/// Every file below a folder: its path inside and its bytes.
-fn bytes_below(folder: &Path) -> Vec<(String, Vec<u8>)> {
-    let mut files: Vec<_> = files_below(folder)
-        .into_iter()
-        .map(|path| {
-            (path.replace(&*folder.to_string_lossy(), ""), fs::read(&path).expect("a file"))
-        })
-        .collect();
-    files.sort();
-    files
-}
-
-#[test]
-fn templates_copied_out_make_the_same_pages_until_one_is_changed() {
-    let plain = started("first-steps-plain-look");
-    let folder = empty("first-steps-own-look");
-    let run = wardsheet(&folder, &["start", ".", "--with-templates"]);
-    assert_eq!(run.status, 0, "{}", run.err);
-    for file in ["templates/care.html", "templates/feed.xml", "theme/ink.css", "theme/words.woff2"]
-    {
-        assert!(folder.join(file).is_file(), "{file} is not there");
-        assert!(run.out.contains(file), "{file} is not named");
-    }
-    for site in [&plain, &folder] {
-        let run = wardsheet(site, &["compile", "--as-of", DAY]);
-        assert_eq!(run.status, 0, "{}", run.err);
-    }
-    assert!(
-        bytes_below(&plain.join("out")) == bytes_below(&folder.join("out")),
-        "templates that are as they were make other pages"
-    );
-
-    let template = folder.join("templates/page.html");
-    let text = fs::read_to_string(&template).expect("the template");
-    let heading = "<h1>{{ title }}</h1>\n";
-    let with = |line: &str| text.replace(heading, &format!("{heading}{line}\n"));
-    fs::write(&template, with("<p class=\"summary\">{{ frame.site }}</p>")).expect("a template");
-    let run = wardsheet(&folder, &["compile", "--as-of", DAY]);
-    assert_eq!(run.status, 0, "{}", run.err);
-    let page = fs::read_to_string(folder.join("out/public/pages/about/index.html"));
-    assert!(page.is_ok_and(|page| page.contains("<p class=summary>")), "the new line is there");
-
-    fs::write(&template, with("<p class=\"summary\">{{ frame.sight }}</p>")).expect("a template");
-    let run = wardsheet(&folder, &["compile", "--as-of", DAY]);
-    assert_eq!(run.status, 1, "{}", run.err);
-    assert!(run.err.contains("error[template-broken]"), "{}", run.err);
-    assert!(run.err.contains("--> templates/page.html:8:"), "the place is named: {}", run.err);
-    assert!(run.err.contains(&shown_in_readme()[1]), "as the README shows it: {}", run.err);
-}
-
-/// What each kind of site has of its own.
-const KINDS: [(&str, &str); 4] = [
-    ("club", "pages/meetings.md"),
-    ("rescue", "pages/adopting.md"),
-    ("shop", "pages/before-you-buy.md"),
-    ("keeper", "CONTRIBUTING.md"),
-];
-
-#[test]
-fn every_kind_of_site_compiles_as_it_stands() {
-    for (kind, own) in KINDS {
-        let folder = empty(&format!("new-{kind}"));
-        let run = wardsheet(&folder, &["start", ".", "--kind", kind]);
-        assert_eq!(run.status, 0, "{}", run.err);
-        for path in [
-            own,
-            ".gitignore",
-            ".ci/check",
-            ".github/workflows/check.yml",
-            ".github/pull_request_template.md",
-            "CONTRIBUTING.md",
-        ] {
-            assert!(folder.join(path).is_file(), "{kind} has {path}");
-        }
-        let run = wardsheet(&folder, &["compile", "--deny", "warnings", "--as-of", DAY]);
-        assert_eq!((run.status, own_findings(&run)), (0, vec![]), "{kind}: {}", run.err);
-    }
-}
-
-#[test]
-fn the_check_of_a_new_site_tells_its_findings_and_makes_no_private_sheet() {
-    let folder = empty("new-club-checked");
-    assert_eq!(wardsheet(&folder, &["start", ".", "--kind", "club"]).status, 0);
-    // The machine that checks has no private file: it is kept out of git.
-    fs::remove_file(folder.join("private.toml")).expect("it was laid out");
-    let program = Path::new(env!("CARGO_BIN_EXE_wardsheet")).parent().expect("a folder");
-    let path = std::env::var_os("PATH").expect("a path");
-    let paths = std::env::split_paths(&path);
-    let path =
-        std::env::join_paths(std::iter::once(program.to_owned()).chain(paths)).expect("a path");
-    let check = || {
-        Command::new("sh")
-            .arg(".ci/check")
-            .current_dir(&folder)
-            .env("PATH", &path)
-            .env("SOURCE_DATE_EPOCH", "1795608000") // noon of DAY
-            .output()
-            .expect("a shell is there")
-    };
-    let run = check();
-    assert_eq!(run.status.code(), Some(0), "{}", String::from_utf8_lossy(&run.stderr));
-    let sarif = fs::read_to_string(folder.join("proof.sarif")).expect("it is written");
-    assert!(sarif.contains("\"2.1.0\""));
-    assert!(folder.join("out/public/index.html").is_file());
-    assert!(!folder.join("out/private").exists());
-    change(&folder, "animals/sample.toml", "species =", "species = \"lepard-gecko\"");
-    assert_eq!(check().status.code(), Some(1), "an error stops it");
-    let sarif = fs::read_to_string(folder.join("proof.sarif")).expect("it is written");
-    assert!(sarif.contains("species-unknown"));
 }

@@ -1,79 +1,13 @@
 //! A page with nothing in it that neither a reader nor a checker would miss, in one pass over its bytes.
 //!
 //! White space is closed up to one space and left out where the element beside it starts a line of its own, comments go, and
-//! an attribute loses the quotes it does not need. What stands in `pre`, `textarea`, `script` and `style` is kept as it is.
+//! an attribute loses the quotes it does not need, and so does an end tag that HTML lets be left out. What stands in `pre`, `textarea`, `script` and `style` is kept as it is.
 //! A general minifier builds a tree of every page; for pages from templates that are tidy already, that took longer than
 //! everything else in a compile (`cargo bench --bench compile` shows it as part of the floor).
 
-/// Elements whose content is kept as it stands.
-const KEPT: [&str; 4] = ["pre", "textarea", "script", "style"];
+mod elements;
 
-/// HTML elements that have no end, where a slash before `>` says nothing.
-const VOID: [&str; 13] = [
-    "area", "base", "br", "col", "embed", "hr", "img", "input", "link", "meta", "source", "track",
-    "wbr",
-];
-
-/// Elements beside which white space is never shown: those that start a line of their own, those of the head, and shapes, which
-/// stand only in drawings.
-const ALONE: [&str; 56] = [
-    "address",
-    "article",
-    "aside",
-    "base",
-    "blockquote",
-    "body",
-    "br",
-    "caption",
-    "circle",
-    "col",
-    "colgroup",
-    "dd",
-    "desc",
-    "details",
-    "div",
-    "dl",
-    "dt",
-    "fieldset",
-    "figcaption",
-    "figure",
-    "footer",
-    "form",
-    "g",
-    "h1",
-    "h2",
-    "h3",
-    "h4",
-    "h5",
-    "h6",
-    "head",
-    "header",
-    "hr",
-    "html",
-    "legend",
-    "li",
-    "line",
-    "link",
-    "main",
-    "meta",
-    "nav",
-    "ol",
-    "p",
-    "path",
-    "polyline",
-    "rect",
-    "section",
-    "summary",
-    "table",
-    "tbody",
-    "td",
-    "tfoot",
-    "th",
-    "thead",
-    "title",
-    "tr",
-    "ul",
-];
+use elements::{ALONE, AROUND, IMPLIED, KEPT, VOID};
 
 /// Closes a page up.
 pub(super) fn tight(page: &str) -> Vec<u8> {
@@ -169,12 +103,37 @@ impl<'a> Closing<'a> {
         } else {
             self.settle();
         }
+        if closes && self.is_implied(&name, from + length) {
+            self.at = from + length + 1;
+            self.glued = true;
+            return;
+        }
         self.out.extend_from_slice(&self.page[self.at..from + length]);
         self.at = from + length;
         self.attributes(VOID.contains(&name.as_str()));
         self.glued = alone;
         if !closes && KEPT.contains(&name.as_str()) {
             self.kept(&name);
+        }
+    }
+
+    /// Whether an end tag says nothing that the next tag does not say. Nothing but white space may stand between the two.
+    fn is_implied(&self, name: &str, after: usize) -> bool {
+        let Ok(row) = IMPLIED.binary_search_by_key(&name, |(name, _)| *name) else { return false };
+        let [b'>', rest @ ..] = &self.page[after..] else { return false };
+        let blank = rest.iter().take_while(|byte| is_space(**byte)).count();
+        let [b'<', rest @ ..] = &rest[blank..] else { return false };
+        let (ends, rest) = match rest {
+            [b'/', rest @ ..] => (true, rest),
+            _ => (false, rest),
+        };
+        let next = rest.iter().take_while(|byte| is_of_name(**byte)).count();
+        let is = |one: &&str| one.as_bytes() == &rest[..next];
+        match (ends, name) {
+            (true, "dt") => false,
+            (true, "p") => AROUND.iter().any(|one| is(&one)),
+            (true, _) => next > 0,
+            (false, _) => IMPLIED[row].1.iter().any(|one| is(&one)),
         }
     }
 
@@ -306,56 +265,4 @@ fn find(text: &[u8], wanted: &[u8]) -> Option<usize> {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::{ALONE, tight};
-
-    #[track_caller]
-    fn check(page: &str, expected: &str) {
-        assert_eq!(String::from_utf8(tight(page)).expect("UTF-8"), expected);
-        assert_eq!(tight(expected), expected.as_bytes(), "what is tight stays as it is");
-    }
-
-    #[test]
-    fn space_that_shows_is_kept_and_space_that_does_not_is_left_out() {
-        check(
-            "<!doctype html>\n<html lang=\"en\">\n<body>\n  <p>\n a  <b>b</b> \n c <i> d</i></p>\n\n<ul>\n<li>e</li>\n</ul></body>",
-            "<!doctype html><html lang=en><body><p>a <b>b</b> c <i> d</i></p><ul><li>e</li></ul></body>",
-        );
-        check("<p>a<!-- not for readers --> b", "<p>a b");
-        check(
-            "<pre> a\n  b </pre> <textarea>\n c </textarea>",
-            "<pre> a\n  b </pre> <textarea>\n c </textarea>",
-        );
-        check("a < b &amp; c &lt; d", "a < b &amp; c &lt; d");
-    }
-
-    #[test]
-    fn attributes_lose_the_quotes_they_do_not_need() {
-        check(
-            "<a  href=\"b.html\"\n class=\"c d\" hidden=\"\">e</a>",
-            "<a href=b.html class=\"c d\" hidden>e</a>",
-        );
-        check("<a href=\"https://example.org/\">", "<a href=\"https://example.org/\">");
-        check(
-            "<circle r=\"3.6\"/><img src=\"a b.png\" />",
-            "<circle r=3.6 /><img src=\"a b.png\">",
-        );
-        check("<p title='say \"no\"'>", "<p title='say \"no\"'>");
-        check(
-            "<a title=\"keeper&#x27;s\">keeper&#x27;s &quot;a&quot;</a>",
-            "<a title=\"keeper&#x27;s\">keeper's \"a\"</a>",
-        );
-    }
-
-    #[test]
-    fn a_page_that_is_cut_short_is_kept_as_far_as_it_goes() {
-        for page in ["<", "<a", "<a b", "<a b=", "<a b=\"c", "<!--", "<!d", "<pre>a", "&", "&#x2"] {
-            tight(page);
-        }
-    }
-
-    #[test]
-    fn the_elements_are_in_order_for_the_search() {
-        assert!(ALONE.is_sorted());
-    }
-}
+mod tests;

@@ -15,7 +15,7 @@ use crate::source::Sources;
 use super::narrow::Edited;
 
 /// A site that is looked at while it is being edited.
-pub struct Session {
+pub struct Watched {
     as_of: Date,
     sources: Arc<Sources>,
     read: Vec<Finding>,
@@ -46,11 +46,11 @@ struct Good {
     set: Mutex<BTreeMap<String, Vec<u8>>>,
 }
 
-impl Session {
+impl Watched {
     /// Looks at a whole site for the first time.
-    pub fn new(sources: Sources, read: Vec<Finding>, as_of: Date) -> Session {
+    pub fn new(sources: Sources, read: Vec<Finding>, as_of: Date) -> Watched {
         let sources = Arc::new(sources);
-        let mut session = Session {
+        let mut watched = Watched {
             as_of,
             sources: Arc::clone(&sources),
             read: read.clone(),
@@ -59,8 +59,8 @@ impl Session {
             good: None,
             readings: 0,
         };
-        session.settle(check(&sources, read, as_of));
-        session
+        watched.settle(check(&sources, read, as_of));
+        watched
     }
 
     /// Takes the files as they have been read again, and looks at once at those that were edited.
@@ -89,7 +89,7 @@ impl Session {
         Change::Part
     }
 
-    /// What it takes to look at the whole site, away from the session, and which reading that is of.
+    /// What it takes to look at the whole site, away from here, and which reading that is of.
     pub fn whole(&self) -> (u64, impl FnOnce() -> Checked + Send + use<>) {
         let (sources, read, as_of) = (Arc::clone(&self.sources), self.read.clone(), self.as_of);
         (self.readings, move || check(&sources, read, as_of))
