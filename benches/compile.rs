@@ -24,6 +24,7 @@ use wardsheet::compile::{Halt, Pages, check};
 use wardsheet::figures::figures;
 use wardsheet::finding::stops;
 use wardsheet::parse::parse;
+use wardsheet::render::Look;
 use wardsheet::source::{Folder, Sources};
 use wardsheet::write::Stage;
 
@@ -122,7 +123,8 @@ fn tool(folder: &Path) -> (Instant, f64) {
     let (sources, read) = read_site(folder);
     let checked = check(&sources, read, TODAY);
     assert!(!stops(&checked.findings), "{:?}", checked.findings.first());
-    let pages = Pages::new(&sources, &checked).expect("the built-in templates");
+    let look = Look::new(&sources).expect("the built-in templates");
+    let pages = Pages::new(&sources, &checked, &look);
     let stage = Stage::open(&folder.join("out")).expect("the output can be written");
     let set = pages.each(|_| true, |file| stage.put(&file).map(|_| ()));
     assert!(!matches!(set, Err(Halt::Broken(_) | Halt::Refused(_))), "the pages can be set");

@@ -24,7 +24,7 @@ fn main() {
         if minute > 0 && of_day == 0 {
             date = date.tomorrow().expect("a day");
         }
-        let wave = (of_day as f64 / 1440.0 * std::f64::consts::TAU).sin();
+        let wave = libm::sin(of_day as f64 / 1440.0 * std::f64::consts::TAU);
         let cells = (28.0 + 2.0 * wave, 22.5 + 1.5 * wave, 55.0 + 12.0 * wave);
         let cells = format!("{:.1};{:.1};{:.1}", cells.0, cells.1, cells.2).replace('.', ",");
         let clock = format!("{:02}:{:02}", of_day / 60, of_day % 60);

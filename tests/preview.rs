@@ -2,7 +2,6 @@
 
 #![expect(
     clippy::disallowed_methods,
-    clippy::disallowed_types,
     reason = "these tests edit a site on the disk and speak to the preview as a browser would"
 )]
 

@@ -98,7 +98,7 @@ fn listen(
     let mut failure = None;
     let mut waiting = Vec::new();
     loop {
-        let next = waiting.pop().map_or_else(|| news.recv().unwrap_or(News::End), |next| next);
+        let next = waiting.pop().or_else(|| news.recv().ok()).unwrap_or(News::End);
         match next {
             News::End => return,
             News::Files => {

@@ -75,7 +75,7 @@ fn a_species_fits_under_the_smallest_floor_that_is_enough() {
     let mut groups = 0;
     for group in fits.split("aria-labelledby=floor-").skip(1) {
         let heading = group.split("-title>").skip(1).map(number).find(|floor| floor.is_finite());
-        let floor = heading.expect("a heading that begins with a floor");
+        let floor = heading.unwrap_or(f64::INFINITY);
         for needed in column(group.split("</section>").next().unwrap_or_default(), "Floor") {
             assert!(needed == f64::INFINITY || needed > smaller, "{needed} fits on {smaller} m²");
             assert!(needed <= floor, "{needed} m² stands under {floor} m²");

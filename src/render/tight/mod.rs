@@ -131,9 +131,9 @@ impl<'a> Closing<'a> {
         let is = |one: &&str| one.as_bytes() == &rest[..next];
         match (ends, name) {
             (true, "dt") => false,
-            (true, "p") => AROUND.iter().any(|one| is(&one)),
+            (true, "p") => AROUND.iter().any(is),
             (true, _) => next > 0,
-            (false, _) => IMPLIED[row].1.iter().any(|one| is(&one)),
+            (false, _) => IMPLIED[row].1.iter().any(is),
         }
     }
 
