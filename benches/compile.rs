@@ -168,7 +168,7 @@ fn floor(folder: &Path) -> (Instant, f64) {
         let row = |number: usize| Row {
             label: "Measured",
             value: format!("{number} cm"),
-            note: (number % 2 == 0).then(|| format!("{number} in")),
+            note: number.is_multiple_of(2).then(|| format!("{number} in")),
         };
         let mut context = tera::Context::new();
         context.insert("title", "A page");
