@@ -20,7 +20,11 @@ await withBrowser({ viewport: { width: NARROW, height: 740 } }, async (browser) 
   let path = "";
   page.on("console", (message) => message.type() === "error" && faults.push(`${path}: console: ${message.text()}`));
   page.on("pageerror", (error) => faults.push(`${path}: ${error.message}`));
-  page.on("requestfailed", (request) => faults.push(`${path}: cannot load ${request.url()}`));
+  // A face that is still on its way when the page is left is broken off; one that is not there fails in another way.
+  page.on("requestfailed", (request) => {
+    const why = request.failure()?.errorText;
+    if (why !== "net::ERR_ABORTED") faults.push(`${path}: cannot load ${request.url()}: ${why}`);
+  });
   await standIn(page, output);
   let loaded = new Set();
   page.on("request", (request) => {
