@@ -39,18 +39,21 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
     if !first.is_empty() {
         Format::Human.tell(&first, watched.sources(), outside)?;
     }
-    writeln!(
-        outside.out,
-        "http://127.0.0.1:{}/ shows this site to this machine only and follows every edit; Ctrl-C ends it",
-        served.port()
-    )?;
-    outside.out.flush()?;
     let read = || site.read().map_err(|error| error.to_string());
     let words = std::cell::RefCell::new(outside);
     // Where the terminal has gone there is nobody left to tell.
     let following = Following {
         folders,
         read: &read,
+        ready: &mut || {
+            let mut outside = words.borrow_mut();
+            let _ = writeln!(
+                outside.out,
+                "http://127.0.0.1:{}/ shows this site to this machine only and follows every edit; Ctrl-C ends it",
+                served.port()
+            );
+            let _ = outside.out.flush();
+        },
         tell: &mut |findings, sources| {
             let _ = Format::Human.tell(findings, sources, &mut words.borrow_mut());
         },

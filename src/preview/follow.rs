@@ -35,6 +35,8 @@ pub struct Following<'a> {
     pub folders: Vec<PathBuf>,
     /// Reads the files as they are; a sentence where that cannot be done at all.
     pub read: &'a dyn Fn() -> Result<(Sources, Vec<Finding>), String>,
+    /// Is called once edits are followed and Ctrl-C is heard.
+    pub ready: &'a mut dyn FnMut(),
     /// Is told what is wrong each time it changes.
     pub tell: &'a mut dyn FnMut(&[Finding], &Sources),
     /// Is told a sentence that is no finding.
@@ -78,6 +80,7 @@ pub fn follow(
     let _ = sender.send(News::Files);
     let interrupt = sender.clone();
     ctrlc::set_handler(move || drop(interrupt.send(News::End))).map_err(PreviewError::Interrupt)?;
+    (following.ready)();
     let (watched, bell) = (RwLock::new(watched), Bell::default());
     std::thread::scope(|scope| {
         scope.spawn(|| served.run(&watched, &bell));
