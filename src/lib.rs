@@ -16,6 +16,8 @@ pub mod quantity;
 
 pub mod finding;
 
+pub mod language;
+
 pub mod photo;
 
 pub mod source;

@@ -7,6 +7,7 @@ use crate::model::Animal;
 use crate::parse::photo_fault;
 use crate::photo::{Fault, Kept};
 use crate::render::{File, calendar, theme};
+use crate::sheets::edition::Edition;
 use crate::sheets::picture::{Printed, print_name, printed};
 use crate::sheets::{calendar_path, due};
 use crate::source::Sources;
@@ -36,7 +37,8 @@ pub(super) fn calendar_of(checked: &Checked, key: &str) -> Option<File> {
     let Checked { model, figures, .. } = checked;
     let animal: &Animal = model.animals.get(key)?;
     let species = model.species.get(&animal.species.name)?;
-    let events = due::calendar(model, figures, key, animal, species, figures.animals.get(key)?);
+    let edition = Edition::of_site(model);
+    let events = due::calendar(&edition, figures, key, animal, species, figures.animals.get(key)?);
     let revision = due::revision(&[animal], figures.as_of);
     let text = calendar(&events, &format!("Care of {}", animal.name), figures.as_of, revision);
     Some(File { path: calendar_path(key), bytes: text.into_bytes() })
@@ -75,7 +77,8 @@ pub(super) fn photos<E: Send>(
         }
         Ok(())
     };
-    let made: Vec<Result<(), Halt<E>>> = printed(&checked.model).par_iter().map(one).collect();
+    let made: Vec<Result<(), Halt<E>>> =
+        printed(&Edition::of_site(&checked.model)).par_iter().map(one).collect();
     let mut broken: Vec<Finding> = Vec::new();
     for result in made {
         match result {

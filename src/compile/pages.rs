@@ -87,7 +87,7 @@ impl<'a> Pages<'a> {
         if let (sheets::Sheet::Handover(handover), Wanted::Handover(key)) = (&mut sheet, wanted) {
             handover.before = on_the_sheet(sources, checked, key);
         }
-        Some(self.look.set(sources, wanted, &sheet))
+        Some(self.look.set(sources, wanted.language(&checked.model), wanted, &sheet))
     }
 
     /// Sets the files whose paths are wanted, on all cores, and hands on each as soon as it is set; none is kept. What stands

@@ -4,6 +4,7 @@ use jiff::civil::Date;
 
 use crate::finding::Finding;
 use crate::render::{File, Look, calendar};
+use crate::sheets::edition::Edition;
 use crate::sheets::handover::HandoverSheet;
 use crate::sheets::sitter::Stay;
 use crate::sheets::{self, Wanted, due};
@@ -23,11 +24,13 @@ pub fn handover(
     addressed_to: Option<&str>,
 ) -> Result<File, Vec<Finding>> {
     let look = Look::new(sources)?;
-    let sheet = sheets::handover_sheet(&checked.model, &checked.figures, animal, addressed_to)
+    let edition = Edition::of_site(&checked.model);
+    let sheet = sheets::handover_sheet(&edition, &checked.figures, animal, addressed_to)
         .ok_or_else(Vec::new)?;
     let before = on_the_sheet(sources, checked, animal);
     let sheet = sheets::Sheet::Handover(Box::new(HandoverSheet { before, ..sheet }));
-    look.set(sources, &Wanted::Handover(animal.to_owned()), &sheet).map_err(|finding| vec![finding])
+    look.set(sources, edition.language(), &Wanted::Handover(animal.to_owned()), &sheet)
+        .map_err(|finding| vec![finding])
 }
 
 /// Sets the sheet for somebody who looks after the animals from one day to another, and the calendar beside it.
@@ -41,7 +44,8 @@ pub fn sitter(
     animals: &[String],
 ) -> Result<Vec<File>, Vec<Finding>> {
     let stay = Stay { from, until, animals: animals.to_vec() };
-    let sheet = sheets::sitter::sitter(&checked.model, &checked.figures, &stay);
+    let edition = Edition::of_site(&checked.model);
+    let sheet = sheets::sitter::sitter(&edition, &checked.figures, &stay);
     let as_of = checked.figures.as_of;
     let here = |key: &String| animals.is_empty() || animals.contains(key);
     let of: Vec<_> = checked.model.animals.iter().filter(|(key, _)| here(key)).collect();
@@ -50,7 +54,7 @@ pub fn sitter(
     let events = calendar(&sheet.calendar, &sheet.frame.title, as_of, revision);
     let wanted = Wanted::Sitter(stay);
     let page = Look::new(sources)?
-        .set(sources, &wanted, &sheets::Sheet::Sitter(Box::new(sheet)))
+        .set(sources, edition.language(), &wanted, &sheets::Sheet::Sitter(Box::new(sheet)))
         .map_err(|finding| vec![finding])?;
     let beside = page.path.replace(".html", ".ics");
     Ok(vec![page, File { path: beside, bytes: events.into_bytes() }])
@@ -63,7 +67,8 @@ pub fn sitter(
 pub fn round(sources: &Sources, checked: &Checked, day: Date) -> Result<Vec<File>, Vec<Finding>> {
     let wanted = Wanted::Round(sheets::round::monday(day));
     let sheet = sheets::build(&checked.model, &checked.figures, &wanted).ok_or_else(Vec::new)?;
-    let page =
-        Look::new(sources)?.set(sources, &wanted, &sheet).map_err(|finding| vec![finding])?;
+    let page = Look::new(sources)?
+        .set(sources, wanted.language(&checked.model), &wanted, &sheet)
+        .map_err(|finding| vec![finding])?;
     Ok(vec![page])
 }

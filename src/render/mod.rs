@@ -11,9 +11,13 @@ mod style;
 mod theme;
 mod tight;
 
+use std::collections::BTreeMap;
+use std::sync::OnceLock;
+
 use tera::{Context, Tera};
 
 use crate::finding::{Finding, Place};
+use crate::language::{Catalogue, Value};
 use crate::proof::TEMPLATE_BROKEN;
 use crate::sheets::{Sheet, Wanted};
 use crate::source::{Layer, Role, Sources};
@@ -21,9 +25,11 @@ use crate::source::{Layer, Role, Sources};
 pub use calendar::calendar;
 pub use theme::theme;
 
-/// The templates, ready to set sheets.
+/// The templates, ready to set sheets in any language that has labels.
 pub struct Look {
-    tera: Tera,
+    templates: Tera,
+    /// The same with the labels of one language each, made when the first page in it is set.
+    spoken: BTreeMap<&'static str, OnceLock<Tera>>,
 }
 
 /// One file of the output.
@@ -43,6 +49,7 @@ impl Look {
     pub fn new(sources: &Sources) -> Result<Look, Vec<Finding>> {
         let templates = sources.nearest(Role::Template);
         let mut tera = Tera::default();
+        speak(&mut tera, Catalogue::nearest(""));
         tera.register_filter("prose", prose_filter);
         tera.register_filter("line", |words: &str, _: tera::Kwargs, _: &tera::State<'_>| {
             prose::line(words)
@@ -57,22 +64,66 @@ impl Look {
         let all: Vec<(&str, &str)> =
             templates.iter().map(|(name, file)| (*name, file.text.as_str())).collect();
         match tera.add_raw_templates(all) {
-            Ok(()) => Ok(Look { tera }),
+            Ok(()) => {
+                let spoken = Catalogue::tags().map(|tag| (tag, OnceLock::new()));
+                Ok(Look { templates: tera, spoken: spoken.collect() })
+            }
             Err(error) => Err(vec![broken(sources, &error)]),
         }
     }
 
-    /// Sets a sheet in its template and closes the page up.
+    /// The templates with the labels of a language.
+    fn in_language(&self, language: &str) -> &Tera {
+        let catalogue = Catalogue::nearest(language);
+        let Some(spoken) = self.spoken.get(catalogue.tag()) else { return &self.templates };
+        spoken.get_or_init(|| {
+            let mut tera = self.templates.clone();
+            speak(&mut tera, catalogue);
+            tera
+        })
+    }
+
+    /// Sets a sheet in its template, with the labels of a language, and closes the page up.
     ///
     /// # Errors
     /// A finding where the template asks for something that the sheet does not have.
-    pub fn set(&self, sources: &Sources, wanted: &Wanted, sheet: &Sheet) -> Result<File, Finding> {
+    pub fn set(
+        &self,
+        sources: &Sources,
+        language: &str,
+        wanted: &Wanted,
+        sheet: &Sheet,
+    ) -> Result<File, Finding> {
         let html = Context::from_serialize(sheet)
-            .and_then(|context| self.tera.render(wanted.template(), &context))
+            .and_then(|context| self.in_language(language).render(wanted.template(), &context))
             .map_err(|error| broken(sources, &error))?;
         let path = wanted.path();
         let bytes = if path.ends_with(".html") { tight::tight(&html) } else { html.into_bytes() };
         Ok(File { path, bytes })
+    }
+}
+
+/// Gives templates the labels of a language: `say(id="care-seconds")`, with whatever is to be put into it beside the name.
+fn speak(tera: &mut Tera, catalogue: &'static Catalogue) {
+    tera.register_function("say", move |given: tera::Kwargs, _: &tera::State<'_>| {
+        let name: &str = given.must_get("id")?;
+        let mut values: Vec<(&str, Value<'_>)> = Vec::new();
+        for (key, value) in given.iter() {
+            let Some(key) = key.as_str().filter(|key| *key != "id") else { continue };
+            values.push((key, put(value)));
+        }
+        let said =
+            if values.is_empty() { catalogue.say(name) } else { catalogue.put(name, values) };
+        tera::TeraResult::Ok(said)
+    });
+}
+
+/// A value of a template as a label takes it.
+fn put(value: &tera::Value) -> Value<'_> {
+    match (value.as_str(), value.as_i64()) {
+        (Some(text), _) => text.into(),
+        (None, Some(number)) => number.into(),
+        (None, None) => value.to_string().into(),
     }
 }
 

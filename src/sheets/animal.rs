@@ -4,11 +4,12 @@ use serde::Serialize;
 
 use crate::figures::working::number;
 use crate::figures::{AnimalFigures, Figures};
-use crate::model::Model;
+
 use crate::model::word::{Basis, Sex, Status, Word};
 
 use super::blocks::{Caution, Fact, Link, Shown};
-use super::frame::{Frame, long_date};
+use super::edition::Edition;
+use super::frame::Frame;
 use super::picture::{self, Picture};
 use super::public::PublicAnimal;
 use super::{cautions, print};
@@ -42,34 +43,36 @@ pub struct AnimalSheet {
 
 /// Builds the page of a published animal; none for one that is not.
 pub fn animal(
-    model: &Model,
+    edition: &Edition<'_>,
     figures: &Figures,
     key: &str,
     of: &AnimalFigures,
 ) -> Option<AnimalSheet> {
-    let public = PublicAnimal::of(model, model.animals.get(key)?)?;
-    let species = model.species.get(&public.species)?;
-    let units = model.site.units;
+    let public = PublicAnimal::of(edition, edition.animals.get(key)?)?;
+    let species = edition.species.get(&public.species)?;
     let mut facts = vec![
         Fact::plain("Species", format!("{} ({})", species.name, species.scientific)),
         Fact::plain("Sex", sex(public.sex)),
-        Fact::plain("Age", age(public.hatched, figures.as_of)),
+        Fact::plain("Age", age(edition, public.hatched, figures.as_of)),
     ];
     if let Some(form) = &public.form {
         facts.insert(1, Fact::plain("Form", form.clone()));
     }
     if let Some(cm) = of.body.length_cm {
-        facts.push(Fact::plain(capital(species.size.measure.spelling()), print::length(cm, units)));
+        facts.push(Fact::plain(
+            capital(species.size.measure.spelling()),
+            print::length(cm, edition),
+        ));
     }
     if let Some(grams) = of.body.mass_g {
-        facts.push(Fact::plain("Weight", print::mass(grams, units)));
+        facts.push(Fact::plain("Weight", print::mass(grams, edition)));
     }
     let mut needs = Vec::new();
     if let Some(adult) = of.growth.adult {
         let ends = Some((Some(adult.low_cm), Some(adult.high_cm)));
         let length = print::shown::<crate::quantity::Length>(
             ends,
-            units,
+            edition,
             crate::quantity::Rounding::Nearest,
         );
         needs.push(Fact::plain("Length when grown", length));
@@ -77,10 +80,13 @@ pub fn animal(
     let build = of.grown.as_ref().and_then(|space| space.build.as_ref());
     needs.push(Fact::plain(
         "Enclosure when grown, at least",
-        build.map_or_else(Shown::missing, |build| print::sides(build.inside_cm, units)),
+        build.map_or_else(|| edition.missing(), |build| print::sides(build.inside_cm, edition)),
     ));
     if let Some(years) = species.stated().iter().find(|stated| stated.name == "life.years") {
-        needs.push(Fact::plain("Span of life", years.amount.print(units, years.rounding)));
+        needs.push(Fact::plain(
+            "Span of life",
+            edition.shown(years.amount.print(edition.units(), years.rounding)),
+        ));
     }
     if let Some(cost) = figures.species.get(&public.species).and_then(|of| of.cost.as_ref()) {
         let (low, high) = cost.per_year;
@@ -93,7 +99,8 @@ pub fn animal(
     let known = public.sex != Sex::Unknown;
     let mut introduced = vec![species.name.clone()];
     introduced.extend(known.then(|| public.sex.spelling().to_owned()));
-    introduced.extend(public.hatched.map(|(date, basis)| years_old(date, basis, figures.as_of)));
+    introduced
+        .extend(public.hatched.map(|(date, basis)| years_old(edition, date, basis, figures.as_of)));
     let seeking = public.status == Status::SeekingHome;
     let stands = if seeking { "is looking for a home" } else { "lives with us" };
     let teaser = public.story.as_deref().map(super::index::first_sentences).unwrap_or_default();
@@ -101,7 +108,7 @@ pub fn animal(
     let picture = picture::of_public(key, &public, species);
     Some(AnimalSheet {
         frame: Frame::new(
-            model,
+            edition,
             &super::animal_path(key),
             false,
             &format!("{}, {}", public.name, species.name),
@@ -120,7 +127,7 @@ pub fn animal(
         story: public.story,
         facts,
         needs,
-        cautions: cautions::of_species(model, species),
+        cautions: cautions::of_species(edition, species),
     })
 }
 
@@ -130,17 +137,26 @@ pub fn sex(sex: Sex) -> String {
 }
 
 /// An age in words, with how sure it is.
-pub fn age(hatched: Option<(jiff::civil::Date, Basis)>, as_of: jiff::civil::Date) -> Shown {
-    let Some((date, basis)) = hatched else { return Shown::missing() };
+pub fn age(
+    edition: &Edition<'_>,
+    hatched: Option<(jiff::civil::Date, Basis)>,
+    as_of: jiff::civil::Date,
+) -> Shown {
+    let Some((date, basis)) = hatched else { return edition.missing() };
     let sure = if basis == Basis::Estimated { "estimated" } else { "known" };
-    let old = years_old(date, basis, as_of);
-    Shown::plain(format!("{old} (hatched {}, {sure})", long_date(date)))
+    let old = years_old(edition, date, basis, as_of);
+    Shown::plain(format!("{old} (hatched {}, {sure})", edition.long_date(date)))
 }
 
-fn years_old(hatched: jiff::civil::Date, basis: Basis, as_of: jiff::civil::Date) -> String {
+fn years_old(
+    edition: &Edition<'_>,
+    hatched: jiff::civil::Date,
+    basis: Basis,
+    as_of: jiff::civil::Date,
+) -> String {
     let days = f64::from(crate::figures::calendar::days_between(hatched, as_of).max(0));
     let about = if basis == Basis::Estimated { "about " } else { "" };
-    format!("{about}{}", print::days(days).first)
+    format!("{about}{}", print::days(days, edition).first)
 }
 
 /// The text with its first letter as a capital.

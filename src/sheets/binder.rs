@@ -3,10 +3,10 @@
 use serde::Serialize;
 
 use crate::figures::Figures;
-use crate::model::Model;
 
 use super::blocks::Link;
 use super::care::{self, CareSheet};
+use super::edition::Edition;
 use super::frame::Frame;
 use super::order;
 
@@ -44,16 +44,16 @@ pub struct BoundSheet {
 }
 
 /// Builds the document.
-pub fn binder(model: &Model, figures: &Figures) -> BinderSheet {
+pub fn binder(edition: &Edition<'_>, figures: &Figures) -> BinderSheet {
     let mut contents = Vec::new();
     let mut sheets = Vec::new();
     for (kind, title) in order::GROUPS {
         let mut links = Vec::new();
-        for (key, species) in order::in_order(model) {
+        for (key, species) in order::in_order(edition) {
             let Some(of) = figures.species.get(key).filter(|_| species.kind == kind) else {
                 continue;
             };
-            let mut care = care::care(model, figures, key, species, of);
+            let mut care = care::care(edition, figures, key, species, of);
             care.chapters.iter_mut().for_each(|chapter| chapter.workings.clear());
             links.push(Link { text: species.name.clone(), href: format!("#{key}") });
             let folder = super::care_path(key).trim_end_matches("index.html").to_owned();
@@ -66,7 +66,7 @@ pub fn binder(model: &Model, figures: &Figures) -> BinderSheet {
     let title = "All care sheets";
     BinderSheet {
         frame: Frame::new(
-            model,
+            edition,
             super::BINDER,
             false,
             title,

@@ -2,8 +2,6 @@
 
 use serde::Serialize;
 
-use crate::quantity::Printed;
-
 use super::drawing::Drawing;
 
 /// A value as it stands on a page: in the site's first system, and in the other where there is one.
@@ -13,23 +11,14 @@ pub struct Shown {
     pub first: String,
     /// In the other system.
     pub second: Option<String>,
+    /// Whether the fact is missing, and a line is left to write it on.
+    pub missing: bool,
 }
 
 impl Shown {
     /// A value that is the same in both systems, or no quantity at all.
     pub fn plain(text: impl Into<String>) -> Shown {
-        Shown { first: text.into(), second: None }
-    }
-
-    /// What stands where a fact is missing: it is shown as missing, not left out.
-    pub fn missing() -> Shown {
-        Shown::plain("not known")
-    }
-}
-
-impl From<Printed> for Shown {
-    fn from(printed: Printed) -> Shown {
-        Shown { first: printed.first, second: printed.second }
+        Shown { first: text.into(), second: None, missing: false }
     }
 }
 

@@ -3,12 +3,13 @@
 use serde::Serialize;
 
 use crate::figures::{Figures, SpeciesFigures};
+use crate::model::Species;
 use crate::model::word::Word;
-use crate::model::{Model, Species};
 
 use super::blocks::{Caution, Fact, Table};
 use super::citing::Citing;
-use super::frame::{Frame, long_date};
+use super::edition::Edition;
+use super::frame::Frame;
 use super::{care, cautions, tables};
 
 /// A wall card.
@@ -41,28 +42,27 @@ const DANGERS: usize = 2;
 
 /// Builds the wall card of a species.
 pub fn card(
-    model: &Model,
+    edition: &Edition<'_>,
     figures: &Figures,
     key: &str,
     species: &Species,
     of: &SpeciesFigures,
 ) -> WallCard {
-    let units = model.site.units;
-    let mut citing = Citing::new(&model.sources);
+    let mut citing = Citing::new(&edition.sources);
     let names = ["temperature.", "humidity."];
     let stated = species.stated();
     let readings =
         stated.iter().filter(|stated| names.iter().any(|name| stated.name.starts_with(name)));
     let readings = readings.filter(|stated| !stated.name.contains("brumation"));
     let readings = readings
-        .map(|stated| Fact::plain(stated.label.clone(), citing.fact(stated, units).value))
+        .map(|stated| Fact::plain(stated.label.clone(), citing.fact(stated, edition).value))
         .collect();
-    let mut needs = vec![Fact::plain("Least enclosure, grown", care::space(of, units))];
+    let mut needs = vec![Fact::plain("Least enclosure, grown", care::space(of, edition))];
     for (stage, row) in species.feeding.iter().zip(&of.feeding) {
         let every = row.interval_days.map(|ends| {
             super::print::shown::<crate::quantity::Span>(
                 Some(ends),
-                units,
+                edition,
                 crate::quantity::Rounding::Nearest,
             )
             .first
@@ -75,7 +75,7 @@ pub fn card(
         species.signs.iter().filter(|sign| sign.urgency == crate::model::word::Urgency::Now);
     WallCard {
         frame: Frame::new(
-            model,
+            edition,
             &super::card_path(key),
             false,
             &format!("{} wall card", species.name),
@@ -86,10 +86,10 @@ pub fn card(
         scientific: species.scientific.clone(),
         kind: species.kind.spelling().to_owned(),
         readings,
-        humidity: tables::humidity(&of.humidity, units),
+        humidity: tables::humidity(&of.humidity, edition),
         needs,
-        cautions: cautions::of_card(model, species, DANGERS),
+        cautions: cautions::of_card(edition, species, DANGERS),
         urgent: urgent.map(|sign| sign.sign.clone()).collect(),
-        reviewed: species.reviewed.map(|(date, _)| long_date(date)),
+        reviewed: species.reviewed.map(|(date, _)| edition.long_date(date)),
     }
 }

@@ -4,15 +4,15 @@ use serde::Serialize;
 
 use crate::figures::working::number;
 use crate::figures::{Figures, SpeciesFigures};
+use crate::model::Species;
 use crate::model::stated::Stated;
 use crate::model::word::{Measure, Word};
-use crate::model::{Model, Species};
-use crate::quantity::System;
 
 use super::animal::capital;
 use super::blocks::{Caution, Chapter, Fact, Link, Shown, SourceEntry, WorkingBlock};
 use super::citing::Citing;
-use super::frame::{Frame, long_date};
+use super::edition::Edition;
+use super::frame::Frame;
 use super::{cautions, drawing, law, laws, order, phrases, print, tables, words};
 
 /// A care sheet.
@@ -73,17 +73,16 @@ pub const CHAPTERS: [(&str, &str, &[&str]); 11] = [
 
 /// Builds the care sheet of a species.
 pub fn care(
-    model: &Model,
+    edition: &Edition<'_>,
     figures: &Figures,
     key: &str,
     species: &Species,
     of: &SpeciesFigures,
 ) -> CareSheet {
-    let units = model.site.units;
-    let mut citing = Citing::new(&model.sources);
+    let mut citing = Citing::new(&edition.sources);
     let stated = species.stated();
-    let glance = glance(model, species, of, &stated, &mut citing);
-    let text = words::with_figures(species, of, units);
+    let glance = glance(edition, species, of, &stated, &mut citing);
+    let text = words::with_figures(species, of, edition);
     let mut passages = words::passages(&text);
     let mut chapters = Vec::new();
     for (id, title, names) in CHAPTERS {
@@ -104,9 +103,9 @@ pub fn care(
             .iter()
             .filter(belongs)
             .filter(says_more)
-            .map(|stated| citing.fact(stated, units))
+            .map(|stated| citing.fact(stated, edition))
             .collect();
-        fill(&mut chapter, model, species, of);
+        fill(&mut chapter, edition, species, of);
         chapters.push(chapter);
     }
     // Words under a heading of the author's own keep their place at the end.
@@ -123,11 +122,11 @@ pub fn care(
         .clone()
         .unwrap_or_else(|| format!("Care sheet for {} ({}).", species.name, species.scientific));
     let path = super::care_path(key);
-    let (previous, next) = order::neighbours(model, key);
+    let (previous, next) = order::neighbours(edition, key);
     let reviewed = species.reviewed.map(|(date, _)| date);
     CareSheet {
         frame: Frame::new(
-            model,
+            edition,
             &path,
             false,
             &format!("{} care sheet", species.name),
@@ -137,30 +136,29 @@ pub fn care(
         key: key.to_owned(),
         name: species.name.clone(),
         scientific: species.scientific.clone(),
-        picture: super::picture::of_species(model, key, species),
+        picture: super::picture::of_species(edition, key, species),
         also: species.also.clone(),
         kind: species.kind.spelling().to_owned(),
         summary: species.summary.clone(),
         glance,
-        cautions: cautions::of_species(model, species),
+        cautions: cautions::of_species(edition, species),
         chapters,
         sources: citing.entries(),
-        reviewed: reviewed.map(long_date),
+        reviewed: reviewed.map(|date| edition.long_date(date)),
         reviewed_on: reviewed.map(|date| date.to_string()),
         reviewer: species.reviewer.clone(),
         next_review: reviewed
             .and_then(|date| {
-                crate::figures::calendar::days_after(date, model.site.review_every.days())
+                crate::figures::calendar::days_after(date, edition.site.review_every.days())
             })
-            .map(long_date),
+            .map(|date| edition.long_date(date)),
         previous,
         next,
     }
 }
 
 /// Adds to a chapter what is worked out for it.
-fn fill(chapter: &mut Chapter, model: &Model, species: &Species, of: &SpeciesFigures) {
-    let units = model.site.units;
+fn fill(chapter: &mut Chapter, edition: &Edition<'_>, species: &Species, of: &SpeciesFigures) {
     let working =
         |working: &Option<crate::figures::Working>| working.as_ref().map(WorkingBlock::from);
     match chapter.id.as_str() {
@@ -168,13 +166,13 @@ fn fill(chapter: &mut Chapter, model: &Model, species: &Species, of: &SpeciesFig
             chapter.facts.extend(fittings(species));
             chapter.tables.extend(tables::enclosure(
                 of,
-                &|name| standard_title(model, name),
-                units,
+                &|name| standard_title(edition, name),
+                edition,
             ));
             let measure = capital(species.size.measure.spelling());
-            chapter.tables.extend(tables::ladder(of, &measure, units));
-            chapter.drawings.extend(drawing::grown(species, of, units));
-            for working in of.enclosure.iter().filter_map(|need| enclosure_working(model, need)) {
+            chapter.tables.extend(tables::ladder(of, &measure, edition));
+            chapter.drawings.extend(drawing::grown(species, of, edition));
+            for working in of.enclosure.iter().filter_map(|need| enclosure_working(edition, need)) {
                 // Forms and sexes that a rule does not tell apart have one working.
                 if !chapter.workings.iter().any(|other| {
                     other.steps == working.steps && other.publication == working.publication
@@ -188,7 +186,7 @@ fn fill(chapter: &mut Chapter, model: &Model, species: &Species, of: &SpeciesFig
                 let ends = Some((Some(narrowest), Some(widest)));
                 let span = print::shown::<crate::quantity::TemperatureDifference>(
                     ends,
-                    units,
+                    edition,
                     crate::quantity::Rounding::Nearest,
                 );
                 chapter.facts.push(Fact::plain("Gradient, warmest to coolest", span));
@@ -199,15 +197,15 @@ fn fill(chapter: &mut Chapter, model: &Model, species: &Species, of: &SpeciesFig
             chapter.workings.extend(working(&of.light.working));
         }
         "humidity" => {
-            chapter.tables.extend(tables::humidity(&of.humidity, units));
+            chapter.tables.extend(tables::humidity(&of.humidity, edition));
             chapter.workings.extend(working(&of.humidity.working));
         }
         "feeding" => {
             if let Some(when) = &species.fasts_when {
                 chapter.facts.push(Fact::plain("Fasts", when.clone()));
             }
-            chapter.tables.extend(tables::feeding(species, of, units));
-            chapter.drawings.extend(drawing::meals(of, units));
+            chapter.tables.extend(tables::feeding(species, of, edition));
+            chapter.drawings.extend(drawing::meals(of, edition));
             chapter.facts.extend(stage_notes(species));
             chapter.workings.extend(
                 of.feeding
@@ -226,7 +224,7 @@ fn fill(chapter: &mut Chapter, model: &Model, species: &Species, of: &SpeciesFig
         }
         "company" => chapter.facts.push(Fact::plain("Company", phrases::company(species.company))),
         "health" => chapter.tables.extend(tables::signs(species)),
-        "law" => legal(chapter, model, species),
+        "law" => legal(chapter, edition, species),
         _ => {}
     }
 }
@@ -245,17 +243,18 @@ fn stage_notes(species: &Species) -> Vec<Fact> {
     facts
 }
 
-fn legal(chapter: &mut Chapter, model: &Model, species: &Species) {
+fn legal(chapter: &mut Chapter, edition: &Edition<'_>, species: &Species) {
     if let Some(origin) = &species.origin {
         chapter.facts.insert(0, Fact::plain("Comes from", origin.clone()));
     }
     chapter.facts.extend(law::rules(species));
-    let checked = species.legal.checked.map_or("not yet".to_owned(), |(date, _)| long_date(date));
+    let checked =
+        species.legal.checked.map_or("not yet".to_owned(), |(date, _)| edition.long_date(date));
     chapter
         .facts
         .push(Fact::plain("Looked up", format!("{checked}; check locally, local law decides")));
-    chapter.facts.extend(laws::release(model));
-    chapter.facts.extend(laws::written_for(model));
+    chapter.facts.extend(laws::release(edition));
+    chapter.facts.extend(laws::written_for(edition));
 }
 
 fn fittings(species: &Species) -> Vec<Fact> {
@@ -277,7 +276,10 @@ fn fittings(species: &Species) -> Vec<Fact> {
     .collect()
 }
 
-fn enclosure_working(model: &Model, need: &crate::figures::space::Need) -> Option<WorkingBlock> {
+fn enclosure_working(
+    edition: &Edition<'_>,
+    need: &crate::figures::space::Need,
+) -> Option<WorkingBlock> {
     let least = need.least.as_ref().ok()?;
     let mut assumptions = least.assumptions.clone();
     assumptions.extend(least.missing.iter().cloned());
@@ -286,18 +288,18 @@ fn enclosure_working(model: &Model, need: &crate::figures::space::Need) -> Optio
         title: format!(
             "Enclosure, {}, by {}",
             need.for_whom,
-            standard_title(model, &need.standard)
+            standard_title(edition, &need.standard)
         ),
         formula: "the standard's rule, applied to the top of the adult range".to_owned(),
         steps: least.steps.clone(),
         assumptions,
-        publication: publication(model, &need.standard),
+        publication: publication(edition, &need.standard),
     })
 }
 
 /// A standard's name as it stands in a table: where it holds and its year.
-pub fn standard_title(model: &Model, name: &str) -> String {
-    model.standards.get(name).map_or_else(
+pub fn standard_title(edition: &Edition<'_>, name: &str) -> String {
+    edition.standards.get(name).map_or_else(
         || name.to_owned(),
         |standard| match standard.where_.as_str() {
             "" => format!("{} {}", standard.issuer, standard.year),
@@ -307,8 +309,8 @@ pub fn standard_title(model: &Model, name: &str) -> String {
 }
 
 /// A standard in full.
-pub fn publication(model: &Model, name: &str) -> String {
-    model.standards.get(name).map_or_else(
+pub fn publication(edition: &Edition<'_>, name: &str) -> String {
+    edition.standards.get(name).map_or_else(
         || name.to_owned(),
         |standard| {
             format!(
@@ -321,13 +323,12 @@ pub fn publication(model: &Model, name: &str) -> String {
 
 /// What matters in ten seconds: how big, how long, how warm, how humid, how much space, what it eats, whether it is legal.
 fn glance(
-    model: &Model,
+    edition: &Edition<'_>,
     species: &Species,
     of: &SpeciesFigures,
     stated: &[Stated<'_>],
     citing: &mut Citing<'_>,
 ) -> Vec<Fact> {
-    let units = model.site.units;
     let mut facts = Vec::new();
     let wanted = [
         "size.adult",
@@ -344,7 +345,7 @@ fn glance(
     ];
     for name in wanted {
         if let Some(stated) = stated.iter().find(|stated| stated.name == name) {
-            let mut fact = citing.fact(stated, units);
+            let mut fact = citing.fact(stated, edition);
             // In ten seconds nobody reads a remark; it stands in the chapter.
             (fact.note, fact.others, fact.overridden) = (None, Vec::new(), None);
             if name.starts_with("size.") && species.size.measure != Measure::TotalLength {
@@ -353,9 +354,9 @@ fn glance(
             facts.push(fact);
         }
     }
-    facts.push(Fact::plain("Least enclosure, grown", space(of, units)));
+    facts.push(Fact::plain("Least enclosure, grown", space(of, edition)));
     let meal = species.grown_stage().and_then(|stage| stage.meal.clone());
-    facts.push(Fact::plain("Eats, grown", meal.map_or_else(Shown::missing, Shown::plain)));
+    facts.push(Fact::plain("Eats, grown", meal.map_or_else(|| edition.missing(), Shown::plain)));
     if let Some(cost) = &of.cost {
         let (low, high) = cost.per_year;
         let about = format!(
@@ -376,7 +377,7 @@ fn glance(
 }
 
 /// What is to be built for grown animals, whatever their sex and form, by every standard in force.
-pub fn space(of: &SpeciesFigures, units: System) -> Shown {
+pub fn space(of: &SpeciesFigures, edition: &Edition<'_>) -> Shown {
     let grown = crate::figures::grown::grown_space(&of.enclosure);
-    grown.map_or_else(Shown::missing, |grown| print::sides(grown.inside_cm, units))
+    grown.map_or_else(|| edition.missing(), |grown| print::sides(grown.inside_cm, edition))
 }

@@ -1,9 +1,10 @@
 //! The standing cautions: what can hurt people or animal, and who decides.
 
+use crate::model::Species;
 use crate::model::word::{Caution as Danger, Kind};
-use crate::model::{Model, Species};
 
 use super::blocks::Caution;
+use super::edition::Edition;
 use super::notices;
 
 fn caution(title: &str, text: &str) -> Caution {
@@ -14,8 +15,8 @@ fn caution(title: &str, text: &str) -> Caution {
 ///
 /// Where the site names jurisdictions that have a public-health notice for its kind, each stands behind the hygiene that holds
 /// everywhere, under its own name; ages are then told by the notices alone.
-pub fn of_species(model: &Model, species: &Species) -> Vec<Caution> {
-    let notices = notices::cautions(model, species);
+pub fn of_species(edition: &Edition<'_>, species: &Species) -> Vec<Caution> {
+    let notices = notices::cautions(edition, species);
     let mut cautions: Vec<Caution> =
         species.cautions.iter().map(|danger| of_danger(*danger)).collect();
     cautions.push(salmonella(species.kind, !notices.is_empty()));
@@ -38,8 +39,8 @@ pub fn of_species(model: &Model, species: &Species) -> Vec<Caution> {
 }
 
 /// The cautions of a wall card: the first few of its own dangers, Salmonella, and the ages that each notice names.
-pub fn of_card(model: &Model, species: &Species, dangers: usize) -> Vec<Caution> {
-    let notices = notices::brief(model, species);
+pub fn of_card(edition: &Edition<'_>, species: &Species, dangers: usize) -> Vec<Caution> {
+    let notices = notices::brief(edition, species);
     let own = species.cautions.iter().take(dangers).map(|danger| of_danger(*danger));
     let hygiene = if notices.is_empty() {
         salmonella(species.kind, false)

@@ -7,7 +7,7 @@ use crate::figures::calendar::{days_after, days_between};
 use crate::figures::working::number;
 
 use super::blocks::Table;
-use super::frame::long_date;
+use super::edition::Edition;
 
 /// A chart. Whoever cannot see it reads `says` and the table under it, which holds every point. Places are shares of the chart's
 /// width and height in per cent, so that it is as wide as there is room and its letters keep their size.
@@ -82,11 +82,12 @@ impl<X: Copy> Plot<X> {
 }
 
 /// A chart over days; none where there is nothing to show.
-pub(super) fn chart(plot: Plot) -> Option<Chart> {
+pub(super) fn chart(edition: &Edition<'_>, plot: Plot) -> Option<Chart> {
     let (first, last) = (plot.places().min()?, plot.places().max()?);
     let days = f64::from(days_between(first, last)).max(1.0);
     let share = |date: Date| f64::from(days_between(first, date)) / days;
-    let marks = month_marks(first, last).into_iter().map(|(date, label)| (share(date), label));
+    let marks =
+        month_marks(edition, first, last).into_iter().map(|(date, label)| (share(date), label));
     drawn(&plot, share, marks.collect())
 }
 
@@ -163,7 +164,7 @@ fn even_step(highest: f64) -> f64 {
 
 /// The firsts of January, of quarters where the chart spans less than two years, or of months where it spans less than four: few
 /// enough to stand side by side on the narrowest screen.
-pub(super) fn month_marks(first: Date, last: Date) -> Vec<(Date, String)> {
+pub(super) fn month_marks(edition: &Edition<'_>, first: Date, last: Date) -> Vec<(Date, String)> {
     let days = days_between(first, last);
     let every = match days {
         ..120 => 1,
@@ -176,7 +177,7 @@ pub(super) fn month_marks(first: Date, last: Date) -> Vec<(Date, String)> {
             let Ok(date) = Date::new(year, month, 1) else { continue };
             if date >= first && date <= last {
                 let name: String =
-                    long_date(date).chars().filter(|c| c.is_alphabetic()).take(3).collect();
+                    edition.long_date(date).chars().filter(|c| c.is_alphabetic()).take(3).collect();
                 marks.push((
                     date,
                     if every == 12 { year.to_string() } else { format!("{name} {year}") },

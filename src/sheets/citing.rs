@@ -5,10 +5,9 @@ use std::collections::BTreeMap;
 use crate::model::source::Followed;
 use crate::model::stated::Stated;
 use crate::model::{Named, Source};
-use crate::quantity::System;
 
 use super::blocks::{Fact, Overridden, Rival, SourceEntry, SourceLink};
-use super::frame::long_date;
+use super::edition::Edition;
 
 /// The sources of one page as they gather.
 pub struct Citing<'a> {
@@ -38,9 +37,9 @@ impl<'a> Citing<'a> {
     }
 
     /// A stated figure as a fact of the page.
-    pub fn fact(&mut self, stated: &Stated<'_>, units: System) -> Fact {
+    pub fn fact(&mut self, stated: &Stated<'_>, edition: &Edition<'_>) -> Fact {
         let others = stated.others.iter().map(|(amount, sources)| Rival {
-            value: amount.print(units, crate::quantity::Rounding::Nearest).into(),
+            value: edition.shown(amount.print(edition.units(), crate::quantity::Rounding::Nearest)),
             sources: self.links(sources),
         });
         let others = others.collect();
@@ -49,14 +48,14 @@ impl<'a> Citing<'a> {
             let before = entry.replaced()?;
             Some(Overridden {
                 by: entry.by.clone(),
-                on: entry.on.map(long_date),
-                before: before.before.print(units, stated.rounding).into(),
+                on: entry.on.map(|date| edition.long_date(date)),
+                before: edition.shown(before.before.print(edition.units(), stated.rounding)),
                 sources: self.links(&before.before_sources),
             })
         });
         Fact {
             label: stated.label.clone(),
-            value: stated.amount.print(units, stated.rounding).into(),
+            value: edition.shown(stated.amount.print(edition.units(), stated.rounding)),
             practice: sources.is_empty(),
             sources,
             note: stated.note.map(str::to_owned),

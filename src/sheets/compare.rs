@@ -7,11 +7,12 @@ use serde::Serialize;
 use crate::figures::grown::{GrownSpace, grown_space};
 use crate::figures::working::Ends;
 use crate::figures::{Figures, SpeciesFigures};
+use crate::model::Species;
 use crate::model::word::Word;
-use crate::model::{Model, Species};
 
 use super::blocks::{Link, Shown};
 use super::compare_cells::{asked, daily, room};
+use super::edition::Edition;
 use super::frame::Frame;
 use super::{index, order};
 
@@ -141,11 +142,11 @@ pub(super) struct Candidate<'a> {
 
 /// Every species in an order.
 pub(super) fn candidates<'a>(
-    model: &'a Model,
+    edition: &'a Edition<'a>,
     figures: &'a Figures,
     order: Order,
 ) -> Vec<Candidate<'a>> {
-    let all = order::in_order(model).into_iter().filter_map(|(key, species)| {
+    let all = order::in_order(edition).into_iter().filter_map(|(key, species)| {
         let of = figures.species.get(key)?;
         let (lengths, space) = (index::lengths(species), grown_space(&of.enclosure));
         Some(Candidate { key, species, of, lengths, space })
@@ -202,9 +203,8 @@ pub(super) fn head(rest: &[&str]) -> Vec<String> {
 }
 
 /// Builds the comparison in an order.
-pub fn compare(model: &Model, figures: &Figures, order: Order) -> CompareSheet {
-    let units = model.site.units;
-    let all = candidates(model, figures, order);
+pub fn compare(edition: &Edition<'_>, figures: &Figures, order: Order) -> CompareSheet {
+    let all = candidates(edition, figures, order);
     let title = match order {
         Order::Name => "The species side by side".to_owned(),
         other => format!("The species side by side, {}", other.says()),
@@ -222,14 +222,14 @@ pub fn compare(model: &Model, figures: &Figures, order: Order) -> CompareSheet {
                 "Electricity, a year",
                 "Runs at, a year",
             ]),
-            rows: all.iter().map(|one| row(one, room(one, units))).collect(),
+            rows: all.iter().map(|one| row(one, room(one, edition))).collect(),
         },
         LinkedTable {
             id: "daily".to_owned(),
             title: "Food, climate and company".to_owned(),
             caption: "What its days are like".to_owned(),
             head: head(&["Eats, grown", "UV zone", "Humidity", "Active", "Company", "Dangers"]),
-            rows: all.iter().map(|one| row(one, daily(one, units))).collect(),
+            rows: all.iter().map(|one| row(one, daily(one, edition))).collect(),
         },
         LinkedTable {
             id: "asks".to_owned(),
@@ -242,12 +242,12 @@ pub fn compare(model: &Model, figures: &Figures, order: Order) -> CompareSheet {
                 "Winter rest",
                 "CITES",
             ]),
-            rows: all.iter().map(|one| row(one, asked(one, units))).collect(),
+            rows: all.iter().map(|one| row(one, asked(one, edition))).collect(),
         },
     ];
     CompareSheet {
         frame: Frame::new(
-            model,
+            edition,
             order.path(),
             false,
             &title,

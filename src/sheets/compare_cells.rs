@@ -4,14 +4,15 @@ use crate::figures::working::number;
 use crate::model::Species;
 use crate::model::species::Stage;
 use crate::model::word::{Cites, Company, Habit, Word};
-use crate::quantity::{Length, Rounding, System};
+use crate::quantity::{Length, Rounding};
 
 use super::blocks::Shown;
 use super::compare::Candidate;
+use super::edition::Edition;
 use super::{phrases, print};
 
 /// What a grown animal needs of a home.
-pub(super) fn room(one: &Candidate<'_>, units: System) -> Vec<Shown> {
+pub(super) fn room(one: &Candidate<'_>, edition: &Edition<'_>) -> Vec<Shown> {
     let money = |(low, high): (f64, f64), currency: &str| {
         let (low, high) = (number(low, 0), number(high, 0));
         let range = if low == high { low } else { format!("{low}–{high}") };
@@ -20,41 +21,46 @@ pub(super) fn room(one: &Candidate<'_>, units: System) -> Vec<Shown> {
     let cost = one.of.cost.as_ref();
     let no_cost = || {
         let in_water = one.species.habit == Habit::Aquatic;
-        if in_water { Shown::plain("not worked out") } else { Shown::missing() }
+        if in_water { Shown::plain("not worked out") } else { edition.missing() }
     };
     vec![
-        print::shown::<Length>(one.lengths, units, Rounding::Nearest),
-        print::years(one.of.years, units),
-        floor(one, units),
-        size(one, units),
+        print::shown::<Length>(one.lengths, edition, Rounding::Nearest),
+        print::years(one.of.years, edition),
+        floor(one, edition),
+        size(one, edition),
         cost.map_or_else(no_cost, |cost| money(cost.electricity, &cost.currency)),
         cost.map_or_else(no_cost, |cost| money(cost.per_year, &cost.currency)),
     ]
 }
 
 /// The floor that a grown animal needs.
-pub(super) fn floor(one: &Candidate<'_>, units: System) -> Shown {
-    one.space.as_ref().map_or_else(Shown::missing, |space| print::area(space.floor_m2, units))
+pub(super) fn floor(one: &Candidate<'_>, edition: &Edition<'_>) -> Shown {
+    one.space
+        .as_ref()
+        .map_or_else(|| edition.missing(), |space| print::area(space.floor_m2, edition))
 }
 
 /// The size to buy or build.
-pub(super) fn size(one: &Candidate<'_>, units: System) -> Shown {
-    one.space.as_ref().map_or_else(Shown::missing, |space| print::sides(space.inside_cm, units))
+pub(super) fn size(one: &Candidate<'_>, edition: &Edition<'_>) -> Shown {
+    one.space
+        .as_ref()
+        .map_or_else(|| edition.missing(), |space| print::sides(space.inside_cm, edition))
 }
 
 /// What its days are like.
-pub(super) fn daily(one: &Candidate<'_>, units: System) -> Vec<Shown> {
+pub(super) fn daily(one: &Candidate<'_>, edition: &Edition<'_>) -> Vec<Shown> {
     let species = one.species;
     let zone = one.of.light.zone.map(|zone| Shown::plain(zone.to_string()));
     let humidity = species.humidity.range.as_ref();
-    let humidity = humidity.map(|range| range.value.print(units, Rounding::Nearest).into());
+    let humidity =
+        humidity.map(|range| edition.shown(range.value.print(edition.units(), Rounding::Nearest)));
     let in_water = species.habit == Habit::Aquatic;
     let dangers: Vec<&str> = species.cautions.iter().map(|danger| danger.spelling()).collect();
     vec![
-        food(species, units),
-        zone.unwrap_or_else(Shown::missing),
+        food(species, edition),
+        zone.unwrap_or_else(|| edition.missing()),
         humidity.unwrap_or_else(|| {
-            if in_water { Shown::plain("lives in water") } else { Shown::missing() }
+            if in_water { Shown::plain("lives in water") } else { edition.missing() }
         }),
         Shown::plain(phrases::active(species.active)),
         Shown::plain(match species.company {
@@ -78,7 +84,7 @@ fn eats_insects(stage: &Stage) -> bool {
 }
 
 /// What makes it easier or harder to keep, as facts.
-pub(super) fn asked(one: &Candidate<'_>, units: System) -> Vec<Shown> {
+pub(super) fn asked(one: &Candidate<'_>, edition: &Edition<'_>) -> Vec<Shown> {
     let species = one.species;
     let live = match species.grown_stage() {
         Some(grown) if eats_insects(grown) => "yes, all its life",
@@ -96,13 +102,15 @@ pub(super) fn asked(one: &Candidate<'_>, units: System) -> Vec<Shown> {
     let warmest = temperature.basking.as_ref().or(temperature.warm.as_ref());
     let warmest = warmest.or(temperature.water.as_ref());
     let rest = species.temperature.brumation_weeks.as_ref();
-    let rest = rest.map(|weeks| weeks.value.print(units, Rounding::Nearest).into());
+    let rest =
+        rest.map(|weeks| edition.shown(weeks.value.print(edition.units(), Rounding::Nearest)));
     vec![
         Shown::plain(live),
         Shown::plain(lamp),
-        warmest.map_or_else(Shown::missing, |warmest| {
-            warmest.value.print(units, Rounding::Inward).into()
-        }),
+        warmest.map_or_else(
+            || edition.missing(),
+            |warmest| edition.shown(warmest.value.print(edition.units(), Rounding::Inward)),
+        ),
         rest.unwrap_or_else(|| Shown::plain("none")),
         Shown::plain(species.legal.cites.map_or("not known", |cites| match cites {
             Cites::NotListed => "not listed",
@@ -112,12 +120,15 @@ pub(super) fn asked(one: &Candidate<'_>, units: System) -> Vec<Shown> {
 }
 
 /// What a grown animal eats and how often.
-fn food(species: &Species, units: System) -> Shown {
-    let Some(stage) = species.grown_stage() else { return Shown::missing() };
-    let every = stage.every.as_ref().map(|every| every.value.print(units, Rounding::Nearest).first);
+fn food(species: &Species, edition: &Edition<'_>) -> Shown {
+    let Some(stage) = species.grown_stage() else { return edition.missing() };
+    let every = stage
+        .every
+        .as_ref()
+        .map(|every| edition.shown(every.value.print(edition.units(), Rounding::Nearest)).first);
     match (&stage.meal, every) {
         (Some(meal), Some(every)) => Shown::plain(format!("{meal}, every {every}")),
         (Some(meal), None) => Shown::plain(meal.clone()),
-        _ => Shown::missing(),
+        _ => edition.missing(),
     }
 }

@@ -7,12 +7,13 @@ use crate::figures::{AnimalFigures, Figures, SpeciesFigures};
 use crate::model::housing::Probe;
 use crate::model::site::Contact;
 use crate::model::word::{Caution, Word};
-use crate::model::{Animal, Model, Species};
-use crate::quantity::{Humidity, Mass, Rounding, Span, System, Temperature};
+use crate::model::{Animal, Species};
+use crate::quantity::{Humidity, Mass, Rounding, Span, Temperature};
 
 use super::animal::{capital, sex};
 use super::blocks::{Fact, Link, Shown};
-use super::frame::{Frame, full_address, long_date};
+use super::edition::Edition;
+use super::frame::{Frame, full_address};
 use super::{print, upkeep};
 
 /// A door card.
@@ -46,7 +47,7 @@ pub struct DoorCard {
 
 /// Builds the door card of an animal.
 pub fn door(
-    model: &Model,
+    edition: &Edition<'_>,
     figures: &Figures,
     key: &str,
     animal: &Animal,
@@ -54,11 +55,10 @@ pub fn door(
     of: (&AnimalFigures, &SpeciesFigures),
 ) -> DoorCard {
     let (own, general) = of;
-    let units = model.site.units;
     let title = format!("Door card of {}", animal.name);
     let care = super::care_path(&animal.species.name);
     DoorCard {
-        frame: Frame::new(model, &super::door_path(key), true, &title, &title, figures.as_of),
+        frame: Frame::new(edition, &super::door_path(key), true, &title, &title, figures.as_of),
         name: animal.name.clone(),
         species: species.name.clone(),
         scientific: species.scientific.clone(),
@@ -68,11 +68,11 @@ pub fn door(
         } else {
             sex(animal.sex)
         },
-        warnings: warnings(model, animal, species, own),
-        readings: readings(animal, own, general, units),
-        feeding: feeding(own, units),
-        emergency: emergency(model),
-        address: full_address(&model.site, &care),
+        warnings: warnings(edition, animal, species, own),
+        readings: readings(animal, own, general, edition),
+        feeding: feeding(own, edition),
+        emergency: emergency(edition),
+        address: full_address(&edition.site, &care),
         care: Link {
             text: format!("{} care sheet", species.name),
             href: format!("../public/{care}"),
@@ -82,7 +82,7 @@ pub fn door(
 
 /// What must be known before the door is opened.
 pub(super) fn warnings(
-    model: &Model,
+    edition: &Edition<'_>,
     animal: &Animal,
     species: &Species,
     own: &AnimalFigures,
@@ -91,7 +91,7 @@ pub(super) fn warnings(
     if let Some(until) = own.quarantine_until {
         lines.push(format!(
             "Quarantine until {}. Last in the round, its own tools, hands washed after it.",
-            long_date(until)
+            edition.long_date(until)
         ));
     }
     for danger in &species.cautions {
@@ -111,7 +111,7 @@ pub(super) fn warnings(
     let company: Vec<&str> = animal
         .company
         .iter()
-        .map(|named| model.animals.get(&named.name).map_or(&*named.name, |other| &*other.name))
+        .map(|named| edition.animals.get(&named.name).map_or(&*named.name, |other| &*other.name))
         .collect();
     if !company.is_empty() {
         lines.push(format!("Lives with {}: count them before you close.", company.join(", ")));
@@ -124,15 +124,15 @@ fn readings(
     animal: &Animal,
     own: &AnimalFigures,
     general: &SpeciesFigures,
-    units: System,
+    edition: &Edition<'_>,
 ) -> Vec<Fact> {
     let mut facts = Vec::new();
     let probes = animal.housing.iter().flat_map(|housing| &housing.probes);
     for probe in probes {
         let temperature = upkeep::wanted_c(probe, general)
-            .map(|(low, high)| inward::<Temperature>((Some(low), Some(high)), units));
+            .map(|(low, high)| inward::<Temperature>((Some(low), Some(high)), edition));
         let parts: Vec<Shown> =
-            temperature.into_iter().chain(humidity(probe, own, units)).collect();
+            temperature.into_iter().chain(humidity(probe, own, edition)).collect();
         if !parts.is_empty() {
             facts.push(Fact::plain(capital(&probe.name), print::join(&parts, " · ")));
         }
@@ -146,47 +146,47 @@ fn readings(
             ("Water", gradient.water_c),
         ];
         for (label, ends) in zones {
-            facts.extend(ends.map(|ends| Fact::plain(label, inward::<Temperature>(ends, units))));
+            facts.extend(ends.map(|ends| Fact::plain(label, inward::<Temperature>(ends, edition))));
         }
     }
     if let Some(night) = general.gradient.night_c {
-        facts.push(Fact::plain("By night", inward::<Temperature>(night, units)));
+        facts.push(Fact::plain("By night", inward::<Temperature>(night, edition)));
     }
     facts
 }
 
 /// What the hygrometer beside a probe may read: its range carried to that place, or the ceiling there alone.
-pub(super) fn humidity(probe: &Probe, own: &AnimalFigures, units: System) -> Option<Shown> {
+pub(super) fn humidity(probe: &Probe, own: &AnimalFigures, edition: &Edition<'_>) -> Option<Shown> {
     let ceiling = own.humidity.readings.iter().find(|reading| reading.zone == probe.name)?;
     probe.humidity?;
     let at_most = ceiling.at_most_percent;
     let carried = at_most / own.humidity.ceiling_percent.unwrap_or(at_most);
     let floor = own.humidity.range_percent.and_then(|(low, _)| low).map(|low| low * carried);
-    Some(inward::<Humidity>((floor.filter(|floor| *floor < at_most), Some(at_most)), units))
+    Some(inward::<Humidity>((floor.filter(|floor| *floor < at_most), Some(at_most)), edition))
 }
 
-fn inward<Q: crate::quantity::Quantity>(ends: Ends, units: System) -> Shown {
-    print::shown::<Q>(Some(ends), units, Rounding::Inward)
+fn inward<Q: crate::quantity::Quantity>(ends: Ends, edition: &Edition<'_>) -> Shown {
+    print::shown::<Q>(Some(ends), edition, Rounding::Inward)
 }
 
-fn feeding(own: &AnimalFigures, units: System) -> Vec<Fact> {
+fn feeding(own: &AnimalFigures, edition: &Edition<'_>) -> Vec<Fact> {
     let feeding = &own.feeding;
     let mass = feeding
         .mass_g
         .and_then(print::range::<Mass>)
-        .map(|range| range.print(units, Rounding::Nearest).into());
+        .map(|range| edition.shown(range.print(edition.units(), Rounding::Nearest)));
     let meal: Vec<Shown> = feeding.meal.clone().map(Shown::plain).into_iter().chain(mass).collect();
     let date = |date: Option<jiff::civil::Date>| {
-        date.map_or_else(Shown::missing, |date| Shown::plain(long_date(date)))
+        date.map_or_else(|| edition.missing(), |date| Shown::plain(edition.long_date(date)))
     };
     vec![
         Fact::plain(
             "Meal",
-            if meal.is_empty() { Shown::missing() } else { print::join(&meal, ", ") },
+            if meal.is_empty() { edition.missing() } else { print::join(&meal, ", ") },
         ),
         Fact::plain(
             "From meal to meal",
-            print::shown::<Span>(feeding.interval_days, units, Rounding::Nearest),
+            print::shown::<Span>(feeding.interval_days, edition, Rounding::Nearest),
         ),
         Fact::plain("Last ate", date(feeding.last_eaten)),
         Fact::plain("Next due from", date(feeding.next_due)),
@@ -194,12 +194,12 @@ fn feeding(own: &AnimalFigures, units: System) -> Vec<Fact> {
 }
 
 /// Whom to ring, with the number.
-pub(super) fn emergency(model: &Model) -> Vec<Fact> {
-    let private = &model.private;
+pub(super) fn emergency(edition: &Edition<'_>) -> Vec<Fact> {
+    let private = &edition.private;
     let line = |contact: &Contact| {
         let parts: Vec<&str> =
             [&contact.phone, &contact.name].into_iter().flatten().map(String::as_str).collect();
-        if parts.is_empty() { Shown::missing() } else { Shown::plain(parts.join(" · ")) }
+        if parts.is_empty() { edition.missing() } else { Shown::plain(parts.join(" · ")) }
     };
     [
         ("Vet", &private.vet),

@@ -6,8 +6,9 @@ use serde::Serialize;
 
 use crate::figures::SpeciesFigures;
 use crate::figures::working::number;
-use crate::quantity::{Rounding, Span, System};
+use crate::quantity::{Rounding, Span};
 
+use super::edition::Edition;
 use super::print;
 
 pub(super) use front::{front, grown};
@@ -180,12 +181,12 @@ const OFTEN_DAYS: f64 = 3.0;
 const LEAST_CHANGE_HOURS: f64 = 1.0;
 
 /// Meals by stage of life, over eight weeks each; none where every stage is fed every few days.
-pub(super) fn meals(of: &SpeciesFigures, units: System) -> Option<Drawing> {
+pub(super) fn meals(of: &SpeciesFigures, edition: &Edition<'_>) -> Option<Drawing> {
     let spaced = of.feeding.iter().filter_map(|row| {
         let (low, high) = row.interval_days?;
         // The mark of the middle: a range of days is fed now earlier, now later.
         let middle = (low.or(high)? + high.or(low)?) / 2.0;
-        let every = print::shown::<Span>(row.interval_days, units, Rounding::Nearest).first;
+        let every = print::shown::<Span>(row.interval_days, edition, Rounding::Nearest).first;
         (middle >= 0.5).then(|| (format!("{}, every {every}", row.stage), middle))
     });
     let spaced: Vec<(String, f64)> = spaced.collect();

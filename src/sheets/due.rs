@@ -9,9 +9,9 @@ use jiff::civil::Date;
 use crate::figures::calendar::{days_after, days_between};
 use crate::figures::plan;
 use crate::figures::{AnimalFigures, Figures};
-use crate::model::{Animal, Model, Species};
+use crate::model::{Animal, Species};
 
-use super::frame::long_date;
+use super::edition::Edition;
 use super::sitter_days::{self as days, Event, Repeat};
 
 /// From visit to visit to a vet, days: at least once a year. Common practice.
@@ -53,7 +53,7 @@ pub(super) struct Due {
 
 /// Everything that is due once, by date; what is overdue has its own day, which has passed.
 pub(super) fn once(
-    model: &Model,
+    edition: &Edition<'_>,
     animal: &Animal,
     species: &Species,
     own: &AnimalFigures,
@@ -81,7 +81,7 @@ pub(super) fn once(
         all.push(due(What::QuarantineEnds, "quarantine", until, "quarantine ends".into(), text));
     }
     let reviewed = species.reviewed.map(|(day, _)| day);
-    if let Some(date) = reviewed.and_then(|day| days_after(day, model.site.review_every.days())) {
+    if let Some(date) = reviewed.and_then(|day| days_after(day, edition.site.review_every.days())) {
         let title = format!("go through the care sheet of the {}", species.name.to_lowercase());
         all.push(due(
             What::Review,
@@ -126,7 +126,7 @@ fn vet_due(animal: &Animal, as_of: Date) -> Date {
 /// Each kind of thing keeps its identifier for good, so that a calendar that is read in again moves its entries and does not
 /// double them; meals and weighings are one entry each that repeats.
 pub fn calendar(
-    model: &Model,
+    edition: &Edition<'_>,
     figures: &Figures,
     key: &str,
     animal: &Animal,
@@ -134,12 +134,15 @@ pub fn calendar(
     own: &AnimalFigures,
 ) -> Vec<Event> {
     let as_of = figures.as_of;
-    let units = model.site.units;
     let event = |id: &str, date: Date, title: String, text: String, repeat| Event {
-        uid: uid(model, &format!("{key}.{id}")),
+        uid: uid(edition, &format!("{key}.{id}")),
         date: date.max(as_of),
         title,
-        text: if date < as_of { format!("Due since {}. {text}", long_date(date)) } else { text },
+        text: if date < as_of {
+            format!("Due since {}. {text}", edition.long_date(date))
+        } else {
+            text
+        },
         repeat,
     };
     let name = &animal.name;
@@ -147,7 +150,7 @@ pub fn calendar(
     let every = own.feeding.interval_days.and_then(|(low, high)| low.or(high));
     if let (Some(due), Some(every)) = (own.feeding.next_due, every) {
         let every_days = every.ceil().clamp(1.0, 366.0) as u32;
-        let text = capital_sentence(&days::meal(own, units));
+        let text = capital_sentence(&days::meal(own, edition));
         let repeat = Some(Repeat { every_days, times: AHEAD });
         events.push(event("meal", due, format!("Feed {name}"), text, repeat));
     }
@@ -157,7 +160,7 @@ pub fn calendar(
         let repeat = Some(Repeat { every_days, times: AHEAD });
         events.push(event("weigh", due, format!("Weigh {name}"), text, repeat));
     }
-    for due in once(model, animal, species, own, as_of) {
+    for due in once(edition, animal, species, own, as_of) {
         let title = format!("{name}: {}", due.title);
         events.push(event(&due.id, due.date, title, due.text, None));
     }
@@ -170,8 +173,8 @@ fn capital_sentence(text: &str) -> String {
 }
 
 /// An identifier for good: what, and whose. The site's title keeps two sites in one calendar apart.
-pub(super) fn uid(model: &Model, what: &str) -> String {
-    let site: String = model
+pub(super) fn uid(edition: &Edition<'_>, what: &str) -> String {
+    let site: String = edition
         .site
         .title
         .to_lowercase()

@@ -3,12 +3,13 @@
 use serde::Serialize;
 
 use crate::figures::Figures;
-use crate::model::Model;
+
 use crate::quantity::{Length, Rounding};
 
 use super::blocks::Shown;
 use super::care::standard_title;
 use super::compare::{self, Candidate, LinkedTable, Order, Turn};
+use super::edition::Edition;
 use super::frame::Frame;
 use super::{compare_cells, print};
 
@@ -29,18 +30,17 @@ pub struct FitsSheet {
 }
 
 /// Builds the page. Each species stands once, under the smallest floor that is enough for it.
-pub fn fits(model: &Model, figures: &Figures) -> FitsSheet {
-    let units = model.site.units;
+pub fn fits(edition: &Edition<'_>, figures: &Figures) -> FitsSheet {
     let (mut certain, uncertain): (Vec<_>, Vec<_>) =
-        compare::candidates(model, figures, Order::Space)
+        compare::candidates(edition, figures, Order::Space)
             .into_iter()
             .partition(|one| matches!(&one.space, Some(space) if space.left_out.is_empty()));
     let cells = |one: &Candidate<'_>| {
         vec![
-            compare_cells::floor(one, units),
-            compare_cells::size(one, units),
-            print::shown::<Length>(one.lengths, units, Rounding::Nearest),
-            print::years(one.of.years, units),
+            compare_cells::floor(one, edition),
+            compare_cells::size(one, edition),
+            print::shown::<Length>(one.lengths, edition, Rounding::Nearest),
+            print::years(one.of.years, edition),
         ]
     };
     let head = compare::head(&["Floor", "Sizes to buy or build", "Grows to", "Lives"]);
@@ -58,7 +58,7 @@ pub fn fits(model: &Model, figures: &Figures) -> FitsSheet {
         let caption = if tables.is_empty() { FIRST } else { ALSO };
         tables.extend(table(
             format!("floor-{}", place + 1),
-            title(floor_m2, units),
+            title(floor_m2, edition),
             caption,
             &group,
         ));
@@ -66,7 +66,7 @@ pub fn fits(model: &Model, figures: &Figures) -> FitsSheet {
     let [.., largest] = FLOORS_M2;
     tables.extend(table(
         "floor-more".to_owned(),
-        format!("More than {}", title(largest, units)),
+        format!("More than {}", title(largest, edition)),
         "These need a floor of their own size",
         &certain,
     ));
@@ -80,12 +80,12 @@ pub fn fits(model: &Model, figures: &Figures) -> FitsSheet {
         compare::SPACE.to_owned(),
         "A floor of the right area must have the right shape and height as well: look at the sizes. A young animal needs less for a while; what counts is what it will need.".to_owned(),
     ];
-    let standards: Vec<String> = model
+    let standards: Vec<String> = edition
         .site
         .standards
         .iter()
-        .filter(|named| model.standards.contains_key(&named.name))
-        .map(|named| standard_title(model, &named.name))
+        .filter(|named| edition.standards.contains_key(&named.name))
+        .map(|named| standard_title(edition, &named.name))
         .collect();
     notes.push(if standards.is_empty() {
         "The standards in force are all those that a species names.".to_owned()
@@ -94,7 +94,7 @@ pub fn fits(model: &Model, figures: &Figures) -> FitsSheet {
     });
     FitsSheet {
         frame: Frame::new(
-            model,
+            edition,
             compare::FITS,
             false,
             "What fits in this space",
@@ -113,7 +113,7 @@ const FIRST: &str = "Enough for";
 /// What stands over those of a larger one.
 const ALSO: &str = "Enough for all of the above, and for";
 
-fn title(floor_m2: f64, units: crate::quantity::System) -> String {
-    let Shown { first, second } = print::area(floor_m2, units);
+fn title(floor_m2: f64, edition: &Edition<'_>) -> String {
+    let Shown { first, second, .. } = print::area(floor_m2, edition);
     second.map_or(first.clone(), |second| format!("{first} ({second})"))
 }

@@ -3,8 +3,10 @@
 use jiff::civil::Date;
 use serde::Serialize;
 
+use crate::model::Site;
 use crate::model::word::Word;
-use crate::model::{Model, Site};
+
+use super::edition::Edition;
 
 /// The frame of a page.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -45,14 +47,14 @@ const VET: &str = "This sheet does not replace a vet. If an animal seems ill, ri
 impl Frame {
     /// The frame of the page at a path inside the public or private part.
     pub fn new(
-        model: &Model,
+        edition: &Edition<'_>,
         path: &str,
         private: bool,
         title: &str,
         description: &str,
         as_of: Date,
     ) -> Frame {
-        let site = &model.site;
+        let site = &edition.site;
         Frame {
             title: title.to_owned(),
             full_title: full_title(title, &site.title),
@@ -62,11 +64,11 @@ impl Frame {
             language: site.language.clone(),
             paper: site.paper.spelling().to_owned(),
             root: "../".repeat(path.matches('/').count()),
-            as_of: long_date(as_of),
+            as_of: edition.long_date(as_of),
             private,
             vet: site.vet.clone().unwrap_or_else(|| VET.to_owned()),
-            has_species: !model.species.is_empty(),
-            has_law: !crate::figures::owed::in_force(model).is_empty(),
+            has_species: !edition.species.is_empty(),
+            has_law: !crate::figures::owed::in_force(edition).is_empty(),
             address: if private { None } else { full_address(site, path) },
         }
     }
@@ -100,40 +102,4 @@ fn shortened(description: &str) -> String {
 pub fn full_address(site: &Site, path: &str) -> Option<String> {
     let address = site.address.as_ref()?.trim_end_matches('/');
     Some(format!("{address}/{}", path.trim_end_matches("index.html")))
-}
-
-/// A date as it is read aloud: `25 November 2026`.
-pub fn long_date(date: Date) -> String {
-    const MONTHS: [&str; 12] = [
-        "January",
-        "February",
-        "March",
-        "April",
-        "May",
-        "June",
-        "July",
-        "August",
-        "September",
-        "October",
-        "November",
-        "December",
-    ];
-    let month = MONTHS[usize::try_from(date.month() - 1).unwrap_or(0).min(11)];
-    format!("{} {month} {}", date.day(), date.year())
-}
-
-/// A date in a table or on a box to tick: `Wed 25 Nov`.
-pub fn short_date(date: Date) -> String {
-    let day = match date.weekday() {
-        jiff::civil::Weekday::Monday => "Mon",
-        jiff::civil::Weekday::Tuesday => "Tue",
-        jiff::civil::Weekday::Wednesday => "Wed",
-        jiff::civil::Weekday::Thursday => "Thu",
-        jiff::civil::Weekday::Friday => "Fri",
-        jiff::civil::Weekday::Saturday => "Sat",
-        jiff::civil::Weekday::Sunday => "Sun",
-    };
-    let written = long_date(date);
-    let month: String = written.chars().filter(|c| c.is_alphabetic()).take(3).collect();
-    format!("{day} {} {month}", date.day())
 }

@@ -8,11 +8,12 @@ use crate::figures::owed::in_force;
 use crate::figures::{AnimalFigures, Figures, SpeciesFigures};
 use crate::model::site::Contact;
 use crate::model::word::Word;
-use crate::model::{Animal, Model, Species};
+use crate::model::{Animal, Species};
 use crate::quantity::{Rounding, print_one};
 
 use super::blocks::{Caution, Chapter, Fact, Link, Shown};
 use super::chart::Chart;
+use super::edition::Edition;
 use super::frame::Frame;
 use super::picture::{self, Picture};
 use super::record::OpenFinding;
@@ -55,7 +56,7 @@ pub struct HandoverSheet {
 
 /// Builds the handover sheet of an animal.
 pub fn handover(
-    model: &Model,
+    edition: &Edition<'_>,
     figures: &Figures,
     key: &str,
     animal: &Animal,
@@ -66,72 +67,72 @@ pub fn handover(
     let (own, general) = of;
     let as_of = figures.as_of;
     let chapters = vec![
-        record::identity(animal, species, as_of),
-        record::origin(animal),
-        record::measurements(animal, species, own, model, as_of, record::MEASUREMENTS),
-        record::feeding_record(animal, model, as_of, record::MEALS),
-        record::sheds(animal, as_of, record::SHEDS),
-        record::health(animal, as_of),
-        needs::set_up(animal, own, model),
-        upkeep::upkeep(animal, own, general, model),
-        needs::now(animal, species, own, model),
-        needs::grown(species, own, general, model),
-        handover_weeks::first_weeks(animal, species, own, model, as_of),
-        needs::signs(species),
-        record::papers(animal, species, model),
+        record::identity(edition, animal, species, as_of),
+        record::origin(edition, animal),
+        record::measurements(animal, species, own, edition, as_of, record::MEASUREMENTS),
+        record::feeding_record(animal, edition, as_of, record::MEALS),
+        record::sheds(edition, animal, as_of, record::SHEDS),
+        record::health(edition, animal, as_of),
+        needs::set_up(animal, own, edition),
+        upkeep::upkeep(animal, own, general, edition),
+        needs::now(animal, species, own, edition),
+        needs::grown(species, own, general, edition),
+        handover_weeks::first_weeks(animal, species, own, edition, as_of),
+        needs::signs(edition, species),
+        record::papers(animal, species, edition),
     ];
     let title = format!("Handover of {}, {}", animal.name, species.name);
     HandoverSheet {
-        frame: Frame::new(model, &super::handover_path(key), true, &title, &title, as_of),
+        frame: Frame::new(edition, &super::handover_path(key), true, &title, &title, as_of),
         name: animal.name.clone(),
         species: species.name.clone(),
         scientific: species.scientific.clone(),
         kind: species.kind.spelling().to_owned(),
-        picture: picture::of_animal(model, key, animal, species),
+        picture: picture::of_animal(edition, key, animal, species),
         care: Link {
             text: format!("{} care sheet", species.name),
             href: format!("../public/{}", super::care_path(&animal.species.name)),
         },
         addressed_to: addressed_to.map(str::to_owned),
-        contacts: contacts(model),
+        contacts: contacts(edition),
         before: Vec::new(),
-        cautions: cautions::of_species(model, species),
+        cautions: cautions::of_species(edition, species),
         chapters,
-        charts: super::record::charts(animal, species, own, as_of, model.site.units),
-        promise: model.site.take_back.clone(),
-        acknowledgement: acknowledgement(animal, model),
+        charts: super::record::charts(animal, species, own, as_of, edition),
+        promise: edition.site.take_back.clone(),
+        acknowledgement: acknowledgement(animal, edition),
     }
 }
 
-fn contacts(model: &Model) -> Vec<Fact> {
-    let private = &model.private;
+fn contacts(edition: &Edition<'_>) -> Vec<Fact> {
+    let private = &edition.private;
     [
         ("Handed over by", &private.keeper),
         ("Vet", &private.vet),
         ("Vet out of hours", &private.vet_out_of_hours),
     ]
     .into_iter()
-    .map(|(label, contact)| Fact::plain(label, reach(contact)))
+    .map(|(label, contact)| Fact::plain(label, reach(edition, contact)))
     .collect()
 }
 
 /// A contact on one line.
-pub fn reach(contact: &Contact) -> Shown {
+pub fn reach(edition: &Edition<'_>, contact: &Contact) -> Shown {
     let parts = [&contact.name, &contact.phone, &contact.address, &contact.email];
     let parts: Vec<&str> = parts.into_iter().flatten().map(String::as_str).collect();
-    if parts.is_empty() { Shown::missing() } else { Shown::plain(parts.join(" · ")) }
+    if parts.is_empty() { edition.missing() } else { Shown::plain(parts.join(" · ")) }
 }
 
-fn acknowledgement(animal: &Animal, model: &Model) -> Vec<String> {
+fn acknowledgement(animal: &Animal, edition: &Edition<'_>) -> Vec<String> {
     let mut all = vec![
         format!("I have read this sheet and the care sheet that goes with it, and have been shown how {} is kept.", animal.name),
         "I know how large it may grow, how long it may live, and what it will cost to keep.".to_owned(),
         "I know that local law decides whether and how I may keep it, and that the papers named here have been handed to me.".to_owned(),
         "I will ring a vet who treats reptiles and amphibians when a sign in this sheet says so.".to_owned(),
     ];
-    all.extend(in_force(model).iter().filter_map(|found| {
+    all.extend(in_force(edition).iter().filter_map(|found| {
         let rule = found.law.buyer.as_ref()?;
-        let age = print_one(rule.about, model.site.units, Rounding::Nearest).first;
+        let age = edition.shown(print_one(rule.about, edition.units(), Rounding::Nearest)).first;
         let memory = if rule.ground.from_memory { ", as far as is remembered" } else { "" };
         Some(format!("I am at least {age} old, as {} asks of a buyer{memory}.", found.law.name))
     }));

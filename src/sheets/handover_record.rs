@@ -6,11 +6,11 @@ use crate::figures::AnimalFigures;
 use crate::figures::owed::{Treatment, treatment};
 use crate::model::log::{Event, MealOutcome};
 use crate::model::word::Word;
-use crate::model::{Animal, Model, Species};
+use crate::model::{Animal, Species};
 
 use super::animal::{age, capital, sex};
 use super::blocks::{Chapter, Fact, Shown, Table};
-use super::frame::long_date;
+use super::edition::Edition;
 use super::{law, laws, print, upkeep};
 
 /// How many meals a handover tells of.
@@ -22,8 +22,8 @@ pub(super) const SHEDS: usize = 3;
 /// Every line there is.
 pub(super) const ALL: usize = usize::MAX;
 
-fn known(text: &Option<String>) -> Shown {
-    text.clone().map_or_else(Shown::missing, Shown::plain)
+fn known(edition: &Edition<'_>, text: &Option<String>) -> Shown {
+    text.clone().map_or_else(|| edition.missing(), Shown::plain)
 }
 
 /// What a table of so many lines holds.
@@ -32,7 +32,12 @@ fn which(lines: usize, what: &str) -> String {
 }
 
 /// Who it is, and how each of these is known.
-pub(super) fn identity(animal: &Animal, species: &Species, as_of: Date) -> Chapter {
+pub(super) fn identity(
+    edition: &Edition<'_>,
+    animal: &Animal,
+    species: &Species,
+    as_of: Date,
+) -> Chapter {
     let form = animal.form.as_ref().and_then(|form| species.size.forms.get(&form.name));
     let sex = match &animal.sex_basis {
         Some(basis) => format!("{} ({basis})", sex(animal.sex)),
@@ -44,23 +49,27 @@ pub(super) fn identity(animal: &Animal, species: &Species, as_of: Date) -> Chapt
         Fact::plain("Species", format!("{}, {}", species.name, species.scientific)),
         Fact::plain(
             "Form or locality",
-            form.map_or_else(Shown::missing, |form| Shown::plain(form.name.clone())),
+            form.map_or_else(|| edition.missing(), |form| Shown::plain(form.name.clone())),
         ),
         Fact::plain("Sex", sex),
-        Fact::plain("Age", age(animal.hatched.map(|(date, basis, _)| (date, basis)), as_of)),
-        Fact::plain("Chip or marks", known(&animal.chip)),
-        Fact::plain("Temperament", known(&animal.temperament)),
+        Fact::plain(
+            "Age",
+            age(edition, animal.hatched.map(|(date, basis, _)| (date, basis)), as_of),
+        ),
+        Fact::plain("Chip or marks", known(edition, &animal.chip)),
+        Fact::plain("Temperament", known(edition, &animal.temperament)),
     ];
     chapter
 }
 
 /// Where it came from.
-pub(super) fn origin(animal: &Animal) -> Chapter {
+pub(super) fn origin(edition: &Edition<'_>, animal: &Animal) -> Chapter {
     let mut chapter = Chapter::new("origin", "Origin");
-    let arrived =
-        animal.arrived.map_or_else(Shown::missing, |(date, _)| Shown::plain(long_date(date)));
+    let arrived = animal
+        .arrived
+        .map_or_else(|| edition.missing(), |(date, _)| Shown::plain(edition.long_date(date)));
     chapter.facts = vec![
-        Fact::plain("Came from", known(&animal.origin)),
+        Fact::plain("Came from", known(edition, &animal.origin)),
         Fact::plain("Arrived", arrived),
         Fact::plain("Status", animal.status.spelling().to_owned()),
     ];
@@ -72,21 +81,20 @@ pub(super) fn measurements(
     animal: &Animal,
     species: &Species,
     own: &AnimalFigures,
-    model: &Model,
+    edition: &Edition<'_>,
     as_of: Date,
     lines: usize,
 ) -> Chapter {
-    let units = model.site.units;
     let mut chapter = Chapter::new("measurements", "Measurements");
     let rows = animal.log.iter().rev().filter(|entry| entry.date <= as_of).filter_map(|entry| {
         let (what, value) = match entry.event {
-            Event::Weight(mass) => ("Weight".to_owned(), print::mass(mass.grams(), units)),
+            Event::Weight(mass) => ("Weight".to_owned(), print::mass(mass.grams(), edition)),
             Event::Length(length) => {
-                (capital(species.size.measure.spelling()), print::length(length.cm(), units))
+                (capital(species.size.measure.spelling()), print::length(length.cm(), edition))
             }
             _ => return None,
         };
-        Some(vec![Shown::plain(long_date(entry.date)), Shown::plain(what), value])
+        Some(vec![Shown::plain(edition.long_date(entry.date)), Shown::plain(what), value])
     });
     chapter.tables.extend(Table::of(
         which(lines, "measurements"),
@@ -94,28 +102,32 @@ pub(super) fn measurements(
         rows.take(lines).collect(),
     ));
     if chapter.tables.is_empty() {
-        chapter.facts.push(Fact::plain("Lengths and weights", Shown::missing()));
+        chapter.facts.push(Fact::plain("Lengths and weights", edition.missing()));
     }
-    chapter.facts.extend(upkeep::condition(own));
+    chapter.facts.extend(upkeep::condition(edition, own));
     chapter
 }
 
 /// What it was last offered, and whether it ate.
-pub(super) fn feeding_record(animal: &Animal, model: &Model, as_of: Date, lines: usize) -> Chapter {
-    let units = model.site.units;
+pub(super) fn feeding_record(
+    animal: &Animal,
+    edition: &Edition<'_>,
+    as_of: Date,
+    lines: usize,
+) -> Chapter {
     let mut chapter = Chapter::new("feeding-record", "Feeding record");
     let offered: Vec<_> =
         animal.meals().rev().filter(|(date, ..)| *date <= as_of).take(lines).collect();
     let count = |wanted| offered.iter().filter(|(.., outcome)| *outcome == wanted).count();
     if offered.is_empty() {
-        chapter.facts.push(Fact::plain("Meals", Shown::missing()));
+        chapter.facts.push(Fact::plain("Meals", edition.missing()));
         return chapter;
     }
     let last = animal.last_eaten().filter(|date| *date <= as_of);
     chapter.facts = vec![
         Fact::plain(
             "Last meal eaten",
-            last.map_or_else(Shown::missing, |date| Shown::plain(long_date(date))),
+            last.map_or_else(|| edition.missing(), |date| Shown::plain(edition.long_date(date))),
         ),
         Fact::plain(
             format!("Of the last {}", offered.len()),
@@ -134,9 +146,9 @@ pub(super) fn feeding_record(animal: &Animal, model: &Model, as_of: Date, lines:
             MealOutcome::Refused => "refused",
         };
         let mass = mass
-            .map_or_else(|| Shown::plain("not weighed"), |mass| print::mass(mass.grams(), units));
+            .map_or_else(|| Shown::plain("not weighed"), |mass| print::mass(mass.grams(), edition));
         vec![
-            Shown::plain(long_date(*date)),
+            Shown::plain(edition.long_date(*date)),
             Shown::plain((*food).to_owned()),
             mass,
             Shown::plain(outcome),
@@ -151,7 +163,7 @@ pub(super) fn feeding_record(animal: &Animal, model: &Model, as_of: Date, lines:
 }
 
 /// Its last sheds.
-pub(super) fn sheds(animal: &Animal, as_of: Date, lines: usize) -> Chapter {
+pub(super) fn sheds(edition: &Edition<'_>, animal: &Animal, as_of: Date, lines: usize) -> Chapter {
     let mut chapter = Chapter::new("sheds", "Sheds");
     let rows = animal.log.iter().rev().filter(|entry| entry.date <= as_of).filter_map(|entry| {
         let Event::Shed { complete } = entry.event else { return None };
@@ -161,7 +173,11 @@ pub(super) fn sheds(animal: &Animal, as_of: Date, lines: usize) -> Chapter {
             None => "not noted",
         };
         let note = entry.note.clone().unwrap_or_else(|| "–".to_owned());
-        Some(vec![Shown::plain(long_date(entry.date)), Shown::plain(how), Shown::plain(note)])
+        Some(vec![
+            Shown::plain(edition.long_date(entry.date)),
+            Shown::plain(how),
+            Shown::plain(note),
+        ])
     });
     chapter.tables.extend(Table::of(
         which(lines, "sheds"),
@@ -169,13 +185,13 @@ pub(super) fn sheds(animal: &Animal, as_of: Date, lines: usize) -> Chapter {
         rows.take(lines).collect(),
     ));
     if chapter.tables.is_empty() {
-        chapter.facts.push(Fact::plain("Last shed", Shown::missing()));
+        chapter.facts.push(Fact::plain("Last shed", edition.missing()));
     }
     chapter
 }
 
 /// Illness and treatment, without doses.
-pub(super) fn health(animal: &Animal, as_of: Date) -> Chapter {
+pub(super) fn health(edition: &Edition<'_>, animal: &Animal, as_of: Date) -> Chapter {
     let mut chapter = Chapter::new("health", "Health and treatment");
     let mut lines: Vec<(Option<Date>, String, String)> = animal
         .history
@@ -198,7 +214,7 @@ pub(super) fn health(animal: &Animal, as_of: Date) -> Chapter {
     lines.sort_by_key(|(date, ..)| std::cmp::Reverse(*date));
     let rows = lines.into_iter().map(|(date, what, by)| {
         vec![
-            date.map_or_else(Shown::missing, |date| Shown::plain(long_date(date))),
+            date.map_or_else(|| edition.missing(), |date| Shown::plain(edition.long_date(date))),
             Shown::plain(what),
             Shown::plain(by),
         ]
@@ -214,25 +230,26 @@ pub(super) fn health(animal: &Animal, as_of: Date) -> Chapter {
     let now = match treatment(animal, as_of) {
         Treatment::Stated => "yes".to_owned(),
         Treatment::Logged(date) => {
-            format!("not known: the log has illness or treatment on {}", long_date(date))
+            format!("not known: the log has illness or treatment on {}", edition.long_date(date))
         }
         Treatment::None if animal.under_treatment.is_some() => "no".to_owned(),
         Treatment::None => "nothing on record".to_owned(),
     };
     chapter.facts.push(Fact::plain("Under treatment now", now));
-    chapter.facts.push(Fact::plain("For a vet", known(&animal.notes.vet)));
+    chapter.facts.push(Fact::plain("For a vet", known(edition, &animal.notes.vet)));
     chapter
 }
 
 /// The papers that go with it.
-pub(super) fn papers(animal: &Animal, species: &Species, model: &Model) -> Chapter {
+pub(super) fn papers(animal: &Animal, species: &Species, edition: &Edition<'_>) -> Chapter {
     let mut chapter = Chapter::new("papers", "Papers");
-    chapter.facts.push(Fact::plain("Chip or marks", known(&animal.chip)));
+    chapter.facts.push(Fact::plain("Chip or marks", known(edition, &animal.chip)));
     chapter.facts.push(Fact::plain(
         "Proof of origin",
-        animal.origin.as_ref().map_or_else(Shown::missing, |_| {
-            Shown::plain("the paper that shows where it came from goes with it")
-        }),
+        animal.origin.as_ref().map_or_else(
+            || edition.missing(),
+            |_| Shown::plain("the paper that shows where it came from goes with it"),
+        ),
     ));
     for paper in &animal.papers {
         chapter.facts.push(Fact::plain("Handed over", paper.clone()));
@@ -242,7 +259,7 @@ pub(super) fn papers(animal: &Animal, species: &Species, model: &Model) -> Chapt
     }
     chapter.facts.extend(law::rules(species));
     chapter.facts.push(Fact::plain("Law", "check locally before it moves; local law decides"));
-    chapter.facts.extend(laws::release(model));
-    chapter.facts.extend(laws::written_for(model));
+    chapter.facts.extend(laws::release(edition));
+    chapter.facts.extend(laws::written_for(edition));
     chapter
 }

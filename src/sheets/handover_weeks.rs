@@ -5,10 +5,11 @@ use jiff::civil::Date;
 use crate::figures::AnimalFigures;
 use crate::figures::calendar::days_between;
 use crate::figures::plan::rest_days;
-use crate::model::{Animal, Model, Species};
+use crate::model::{Animal, Species};
 use crate::quantity::Rounding;
 
 use super::blocks::{Chapter, Fact, Shown, Table};
+use super::edition::Edition;
 use super::handover_needs::{both, meal, next_meal};
 
 /// How many days the chapter tells of.
@@ -23,14 +24,13 @@ pub(super) fn first_weeks(
     animal: &Animal,
     species: &Species,
     own: &AnimalFigures,
-    model: &Model,
+    edition: &Edition<'_>,
     as_of: Date,
 ) -> Chapter {
-    let units = model.site.units;
     let mut chapter = Chapter::new("first-weeks", "The first two weeks");
     let cool = species.temperature.cool.as_ref().or(species.temperature.water.as_ref());
     let ready = cool.map(|cool| {
-        let cool: Shown = cool.value.print(units, Rounding::Inward).into();
+        let cool: Shown = edition.shown(cool.value.print(edition.units(), Rounding::Inward));
         format!(", with the cool side or the water at {}", both(&cool))
     });
     chapter.facts = vec![
@@ -45,7 +45,7 @@ pub(super) fn first_weeks(
             "Every day",
             "Fresh water, readings, doors and locks, a look without opening more than you must. Hands washed after it.",
         ),
-        Fact::plain("Next meal due where it was", next_meal(own)),
+        Fact::plain("Next meal due where it was", next_meal(edition, own)),
         Fact::plain(
             "A meal it refuses",
             "is taken away and offered again at the next turn, not sooner",
@@ -65,7 +65,7 @@ pub(super) fn first_weeks(
         }
         if let Some(first) = meals.first().filter(|first| **first <= day) {
             if *first == day {
-                parts.push(format!("Offer the first meal: {}. Take back what it leaves", both(&meal(own, units))));
+                parts.push(format!("Offer the first meal: {}. Take back what it leaves", both(&meal(own, edition))));
             } else if meals.contains(&day) {
                 parts.push("Offer the next meal".to_owned());
             }

@@ -5,11 +5,12 @@ use serde::Serialize;
 use crate::figures::Figures;
 use crate::figures::growth::adult_range_cm;
 use crate::figures::working::{Ends, ends};
+use crate::model::Species;
 use crate::model::word::{Sex, Status, Word};
-use crate::model::{Model, Species};
 use crate::quantity::{Length, Rounding};
 
 use super::blocks::{Link, Shown};
+use super::edition::Edition;
 use super::frame::Frame;
 use super::public::PublicAnimal;
 use super::{care, order, print};
@@ -82,11 +83,10 @@ pub struct AnimalEntry {
 }
 
 /// Builds the index.
-pub fn index(model: &Model, figures: &Figures) -> IndexSheet {
-    let units = model.site.units;
+pub fn index(edition: &Edition<'_>, figures: &Figures) -> IndexSheet {
     let mut groups = Vec::new();
     for (kind, title) in order::GROUPS {
-        let species: Vec<SpeciesEntry> = order::in_order(model)
+        let species: Vec<SpeciesEntry> = order::in_order(edition)
             .into_iter()
             .filter(|(_, species)| species.kind == kind)
             .filter_map(|(key, species)| {
@@ -95,9 +95,9 @@ pub fn index(model: &Model, figures: &Figures) -> IndexSheet {
                     link: Link { text: species.name.clone(), href: super::care_path(key) },
                     scientific: species.scientific.clone(),
                     summary: species.summary.clone(),
-                    size: print::shown::<Length>(lengths(species), units, Rounding::Nearest),
-                    years: print::years(of.years, units),
-                    space: care::space(of, units),
+                    size: print::shown::<Length>(lengths(species), edition, Rounding::Nearest),
+                    years: print::years(of.years, edition),
+                    space: care::space(of, edition),
                 })
             })
             .collect();
@@ -110,8 +110,8 @@ pub fn index(model: &Model, figures: &Figures) -> IndexSheet {
         }
     }
     let entries = |seeking: bool| -> Vec<AnimalEntry> {
-        let all = model.animals.iter().filter_map(|(key, animal)| {
-            let public = PublicAnimal::of(model, animal)?;
+        let all = edition.animals.iter().filter_map(|(key, animal)| {
+            let public = PublicAnimal::of(edition, animal)?;
             let is_seeking = public.status == Status::SeekingHome;
             (is_seeking == seeking && animal.is_kept()).then(|| AnimalEntry {
                 link: Link { text: public.name.clone(), href: super::animal_path(key) },
@@ -121,22 +121,22 @@ pub fn index(model: &Model, figures: &Figures) -> IndexSheet {
         });
         all.collect()
     };
-    let pages = model
+    let pages = edition
         .pages
         .iter()
         .map(|(key, page)| Link { text: page.title.clone(), href: super::page_path(key) });
     IndexSheet {
         frame: Frame::new(
-            model,
+            edition,
             "index.html",
             false,
-            &model.site.title,
+            &edition.site.title,
             "Care sheets with their sources, checked and worked out.",
             figures.as_of,
         ),
         groups,
-        sizes: sizes(model),
-        names: names(model),
+        sizes: sizes(edition),
+        names: names(edition),
         seeking: entries(true),
         residents: entries(false),
         pages: pages.collect(),
@@ -147,16 +147,16 @@ pub fn index(model: &Model, figures: &Figures) -> IndexSheet {
 const SIZES_CM: [f64; 4] = [20.0, 50.0, 100.0, 200.0];
 
 /// The species by how long they grow at most, the smallest first.
-fn sizes(model: &Model) -> Vec<Listed> {
+fn sizes(edition: &Edition<'_>) -> Vec<Listed> {
     let longest = |species: &Species| lengths(species).and_then(|(low, high)| high.or(low));
     let between = |over: Option<f64>, up_to: Option<f64>| -> Vec<Link> {
         let fits = |cm: f64| over.is_none_or(|over| cm > over) && up_to.is_none_or(|top| cm <= top);
-        let all = order::in_order(model).into_iter();
+        let all = order::in_order(edition).into_iter();
         all.filter(|(_, species)| longest(species).is_some_and(fits))
             .map(|(key, species)| Link { text: species.name.clone(), href: super::care_path(key) })
             .collect()
     };
-    let name = |cm: f64| print::length(cm, model.site.units).to_string();
+    let name = |cm: f64| print::length(cm, edition).to_string();
     let mut listed = Vec::new();
     let mut over = None;
     for up_to in SIZES_CM.map(Some).into_iter().chain([None]) {
@@ -173,9 +173,9 @@ fn sizes(model: &Model) -> Vec<Listed> {
 }
 
 /// Every name that a species goes by, in the order of the alphabet.
-fn names(model: &Model) -> Vec<Link> {
+fn names(edition: &Edition<'_>) -> Vec<Link> {
     let mut names: Vec<Link> = Vec::new();
-    for (key, species) in &model.species {
+    for (key, species) in &edition.species {
         let href = super::care_path(key);
         names.push(Link { text: species.name.clone(), href: href.clone() });
         let also = species.also.iter();

@@ -4,15 +4,16 @@ use serde::Serialize;
 
 use crate::figures::Figures;
 use crate::figures::owed::{chapters, in_force};
+use crate::model::Named;
 use crate::model::law::{Concerns, Ground, Jurisdiction, Rule};
 use crate::model::word::Word;
-use crate::model::{Model, Named};
-use crate::quantity::{Rounding, System, print_one};
+use crate::quantity::{Rounding, print_one};
 
 use super::animal::capital;
 use super::blocks::{Chapter, Fact, Link, Shown, SourceEntry, Table};
 use super::citing::Citing;
-use super::frame::{Frame, long_date};
+use super::edition::Edition;
+use super::frame::Frame;
 use super::{care, notices};
 
 /// The page on law.
@@ -31,27 +32,27 @@ pub struct LawSheet {
 }
 
 /// Builds the page on law; none where the site names no jurisdiction.
-pub fn laws(model: &Model, figures: &Figures) -> Option<LawSheet> {
-    let found = in_force(model);
-    let mut citing = Citing::new(&model.sources);
+pub fn laws(edition: &Edition<'_>, figures: &Figures) -> Option<LawSheet> {
+    let found = in_force(edition);
+    let mut citing = Citing::new(&edition.sources);
     let mut all = Vec::new();
     for found in &found {
-        all.push(place(found.key, found.law, model, &mut citing));
+        all.push(place(found.key, found.law, edition, &mut citing));
         if let Some(notice) = &found.law.notice {
             let id = format!("{}-notice", found.key);
             let title = format!("{}: public health", capital(&found.law.name));
             let mut chapter = Chapter::new(&id, &title);
-            chapter.facts = notices::facts(model, &mut citing, found.law, notice);
+            chapter.facts = notices::facts(edition, &mut citing, found.law, notice);
             all.push(chapter);
         }
     }
-    let links = notices::all(model).into_iter().map(|(found, _)| Link {
+    let links = notices::all(edition).into_iter().map(|(found, _)| Link {
         text: capital(&found.law.name),
         href: super::notice_path(found.key),
     });
     (!found.is_empty()).then(|| LawSheet {
         frame: Frame::new(
-            model,
+            edition,
             super::LAW,
             false,
             "What the law asks",
@@ -66,23 +67,23 @@ pub fn laws(model: &Model, figures: &Figures) -> Option<LawSheet> {
 }
 
 /// One place: the act, what it asks of a sheet, and what else it says.
-fn place(key: &str, law: &Jurisdiction, model: &Model, citing: &mut Citing<'_>) -> Chapter {
+fn place(key: &str, law: &Jurisdiction, edition: &Edition<'_>, citing: &mut Citing<'_>) -> Chapter {
     let mut chapter = Chapter::new(key, &capital(&law.name));
     let mut act =
         Fact::plain("Act or order", format!("{}, {}, {}", law.title, law.issuer, law.year));
     act.sources = citing.links(&Vec::from_iter(law.ground.source.clone()));
-    let read = notices::read(law, &law.ground);
+    let read = notices::read(edition, law, &law.ground);
     let state = law.state.as_ref().map(|state| format!(". {state}")).unwrap_or_default();
     chapter.facts.extend([act, Fact::plain("Read", format!("{read}{state}"))]);
     if let Some(binds) = &law.applies_to {
         chapter.facts.push(Fact::plain("Binds", binds.clone()));
     }
-    let larger = law.within.iter().filter_map(|named| model.laws.get(&named.name));
+    let larger = law.within.iter().filter_map(|named| edition.laws.get(&named.name));
     let larger: Vec<&str> = larger.map(|law| law.name.as_str()).collect();
     if !larger.is_empty() {
         chapter.facts.push(Fact::plain("Lies within", larger.join(", ")));
     }
-    chapter.facts.extend(rules(law, model.site.units, citing));
+    chapter.facts.extend(rules(law, edition, citing));
     let rows = law.items.iter().map(|(item, ask)| {
         let mut more = Vec::new();
         if ask.wider {
@@ -109,7 +110,7 @@ fn place(key: &str, law: &Jurisdiction, model: &Model, citing: &mut Citing<'_>) 
 }
 
 /// What the law says beside the items, a fact a row.
-fn rules(law: &Jurisdiction, units: System, citing: &mut Citing<'_>) -> Vec<Fact> {
+fn rules(law: &Jurisdiction, edition: &Edition<'_>, citing: &mut Citing<'_>) -> Vec<Fact> {
     let mut facts = Vec::new();
     let own = law.ground.source.as_ref();
     let mut add = |label: &str, text: String, ground: &Ground| {
@@ -126,7 +127,7 @@ fn rules(law: &Jurisdiction, units: System, citing: &mut Citing<'_>) -> Vec<Fact
         add("Form", says(&rule.says), &rule.ground);
     }
     if let Some(rule) = &law.buyer {
-        let age = print_one(rule.about, units, Rounding::Nearest).first;
+        let age = edition.shown(print_one(rule.about, edition.units(), Rounding::Nearest)).first;
         add("Buyer", format!("at least {age} old"), &rule.ground);
     }
     if let Some(rule) = &law.treatment {
@@ -134,17 +135,17 @@ fn rules(law: &Jurisdiction, units: System, citing: &mut Citing<'_>) -> Vec<Fact
         add("Under treatment", text, &rule.ground);
     }
     for rule in &law.sizes {
-        add("Size", with_size(rule.says.as_ref(), &rule.about, units), &rule.ground);
+        add("Size", with_size(rule.says.as_ref(), &rule.about, edition), &rule.ground);
     }
     for (label, of_law) in [("Paper", &law.papers), ("Mark", &law.marks)] {
         for rule in of_law {
             let Rule { about: (name, concerns), says, ground } = rule;
-            let text = with_size(says.as_ref(), concerns, units);
+            let text = with_size(says.as_ref(), concerns, edition);
             add(label, format!("{}. {text}", capital(name)), ground);
         }
     }
     if let Some(rule) = &law.records {
-        let keep = print_one(rule.about, units, Rounding::Nearest).first;
+        let keep = edition.shown(print_one(rule.about, edition.units(), Rounding::Nearest)).first;
         add("Records", format!("{keep}. {}", says(&rule.says)), &rule.ground);
     }
     for rule in &law.further {
@@ -154,16 +155,19 @@ fn rules(law: &Jurisdiction, units: System, citing: &mut Citing<'_>) -> Vec<Fact
 }
 
 /// What a row says; where it says nothing, the sizes for which it holds.
-fn with_size(says: Option<&String>, concerns: &Concerns, units: System) -> String {
+fn with_size(says: Option<&String>, concerns: &Concerns, edition: &Edition<'_>) -> String {
     let bound = |word: &str, text: Option<String>| text.map(|text| format!("{word} {text}"));
     says.cloned().unwrap_or_else(|| {
-        let shown = |length| print_one(length, units, Rounding::Nearest).first;
+        let shown =
+            |length| edition.shown(print_one(length, edition.units(), Rounding::Nearest)).first;
         let all = [
             bound("shell below", concerns.shell_below.map(shown)),
             bound("shell from", concerns.shell_from.map(shown)),
             bound(
                 "mass from",
-                concerns.mass_from.map(|mass| print_one(mass, units, Rounding::Nearest).first),
+                concerns.mass_from.map(|mass| {
+                    edition.shown(print_one(mass, edition.units(), Rounding::Nearest)).first
+                }),
             ),
         ];
         all.into_iter().flatten().collect::<Vec<_>>().join(", ")
@@ -197,19 +201,20 @@ fn where_answered(anchors: &[&str], of_animal: bool) -> String {
 }
 
 /// The jurisdictions that a sheet is held against, in one line; none where the site names none.
-pub(super) fn written_for(model: &Model) -> Option<Fact> {
-    let found = in_force(model);
+pub(super) fn written_for(edition: &Edition<'_>) -> Option<Fact> {
+    let found = in_force(edition);
     let names: Vec<&str> = found.iter().map(|found| found.law.name.as_str()).collect();
     let read = found.iter().filter_map(|found| found.law.read).min();
-    let read = read.map_or_else(String::new, |date| format!(" (read by {})", long_date(date)));
+    let read =
+        read.map_or_else(String::new, |date| format!(" (read by {})", edition.long_date(date)));
     let text = format!("{}{read}", names.join(", "));
     (!names.is_empty()).then(|| Fact::plain("Held against the law of", text))
 }
 
 /// The warnings against release that the laws in force ask for: the law's own words where the site has them, else ours.
-pub(super) fn release(model: &Model) -> Vec<Fact> {
+pub(super) fn release(edition: &Edition<'_>) -> Vec<Fact> {
     use crate::model::law::Item;
-    let asks = in_force(model)
+    let asks = in_force(edition)
         .into_iter()
         .filter_map(|found| Some((found.law, found.law.items.get(&Item::NoRelease)?)));
     let facts = asks.map(|(law, ask)| {

@@ -7,10 +7,10 @@ use crate::quantity::{Humidity, Quantity, Range, Rounding, System, Temperature, 
 
 use super::blocks::{Chapter, Shown, Table};
 use super::chart::{Chart, Plot, chart};
-use super::frame::long_date;
+use super::edition::Edition;
 
 /// The table of what was recorded; none where nothing was.
-pub(super) fn chapter(own: &AnimalFigures, units: System) -> Option<Chapter> {
+pub(super) fn chapter(own: &AnimalFigures, edition: &Edition<'_>) -> Option<Chapter> {
     let loggers = &own.loggers;
     if loggers.is_empty() {
         return None;
@@ -22,44 +22,58 @@ pub(super) fn chapter(own: &AnimalFigures, units: System) -> Option<Chapter> {
         std::iter::once(Shown::plain(label)).chain(loggers.iter().map(cell)).collect::<Vec<_>>()
     };
     let rows = vec![
-        row("From", &|one| Shown::plain(moment(one.ends.0))),
-        row("Until", &|one| Shown::plain(moment(one.ends.1))),
+        row("From", &|one| Shown::plain(moment(edition, one.ends.0))),
+        row("Until", &|one| Shown::plain(moment(edition, one.ends.1))),
         row("Readings", &|one| {
             let step = number(one.step_min, 1);
             Shown::plain(format!("{}, one every {step} minutes as a rule", one.readings))
         }),
-        row("By day, of the time", &|one| shares(one.day, |ends| temperatures(ends, units))),
-        row("By night, of the time", &|one| shares(one.night, |ends| temperatures(ends, units))),
-        row("Humidity, of the time", &|one| shares(one.humidity, |ends| humidities(ends, units))),
+        row("By day, of the time", &|one| shares(one.day, |ends| temperatures(ends, edition))),
+        row("By night, of the time", &|one| shares(one.night, |ends| temperatures(ends, edition))),
+        row("Humidity, of the time", &|one| shares(one.humidity, |ends| humidities(ends, edition))),
         row("Longest above the ceiling", &|one| {
-            let ceiling = one
-                .ceiling_percent
-                .map(|most| print_one(Humidity::from_percent(most), units, Rounding::Down).first);
-            spell(one.above_ceiling, ceiling, |most| {
-                print_one(Humidity::from_percent(most.round()), units, Rounding::Nearest).first
+            let ceiling = one.ceiling_percent.map(|most| {
+                edition
+                    .shown(print_one(Humidity::from_percent(most), edition.units(), Rounding::Down))
+                    .first
+            });
+            spell(edition, one.above_ceiling, ceiling, |most| {
+                edition
+                    .shown(print_one(
+                        Humidity::from_percent(most.round()),
+                        edition.units(),
+                        Rounding::Nearest,
+                    ))
+                    .first
             })
         }),
         row("Longest above what is never passed", &|one| {
-            spell(one.above_never, one.never_above_c.map(|most| degrees(most, units)), |most| {
-                degrees(most, units)
-            })
+            spell(
+                edition,
+                one.above_never,
+                one.never_above_c.map(|most| degrees(most, edition)),
+                |most| degrees(most, edition),
+            )
         }),
         row("Coldest night", &|one| {
-            one.coldest_night.map_or_else(Shown::missing, |(evening, lowest)| {
-                let from = long_date(evening);
-                Shown::plain(format!("{}, the night from {from}", degrees(lowest, units)))
-            })
+            one.coldest_night.map_or_else(
+                || edition.missing(),
+                |(evening, lowest)| {
+                    let from = edition.long_date(evening);
+                    Shown::plain(format!("{}, the night from {from}", degrees(lowest, edition)))
+                },
+            )
         }),
         row("Swing of a day", &|one| {
-            let swing = |kelvin: f64| swing(kelvin, units);
+            let swing = |kelvin: f64| swing(kelvin, edition);
             match (one.usual_swing, one.widest_swing) {
                 (Some(usual), Some((date, widest))) => Shown::plain(format!(
                     "{}; {} at most, on {}",
                     swing(usual),
                     swing(widest),
-                    long_date(date)
+                    edition.long_date(date)
                 )),
-                _ => Shown::missing(),
+                _ => edition.missing(),
             }
         }),
         row("Gaps", &|one| {
@@ -68,9 +82,9 @@ pub(super) fn chapter(own: &AnimalFigures, units: System) -> Option<Chapter> {
                 None => Shown::plain("none"),
                 Some(longest) => Shown::plain(format!(
                     "{count}, {} together; the longest {}, from {}",
-                    self::hours(hours),
-                    self::hours(longest.hours),
-                    moment(longest.from)
+                    self::hours(edition, hours),
+                    self::hours(edition, longest.hours),
+                    moment(edition, longest.from)
                 )),
             }
         }),
@@ -83,15 +97,15 @@ pub(super) fn chapter(own: &AnimalFigures, units: System) -> Option<Chapter> {
         "Day is from {} to {} o'clock, {lights}. Above its ceiling for more than {} on end is a finding ({stated}). A pause counts for nothing.",
         number(on, 1),
         number(off, 1),
-        hours(bears.0)
+        hours(edition, bears.0)
     ));
     chapter.tables.push(table);
     Some(chapter)
 }
 
 /// The lowest and highest of each day as curves, for every probe.
-pub(super) fn charts(own: &AnimalFigures, units: System) -> Vec<Chart> {
-    let metric = units == System::Metric;
+pub(super) fn charts(own: &AnimalFigures, edition: &Edition<'_>) -> Vec<Chart> {
+    let metric = edition.units() == System::Metric;
     let temperature = |celsius: f64| if metric { celsius } else { celsius * 1.8 + 32.0 };
     let unit = if metric { "°C" } else { "°F" };
     let mut charts = Vec::new();
@@ -107,7 +121,7 @@ pub(super) fn charts(own: &AnimalFigures, units: System) -> Vec<Chart> {
             [("Temperature", unit, celsius, never), ("Humidity", "%", percent, one.ceiling_percent)]
         {
             let id = format!("recorded-{}-{what}", place + 1).to_lowercase();
-            charts.extend(curve(&id, (what, unit), &one.probe, (&days, limit)));
+            charts.extend(curve(edition, &id, (what, unit), &one.probe, (&days, limit)));
         }
     }
     charts
@@ -121,6 +135,7 @@ type Days = [(jiff::civil::Date, (f64, f64))];
 
 /// The highest and the lowest of each day, and a level line at what is not to be passed.
 fn curve(
+    edition: &Edition<'_>,
     id: &str,
     (what, unit): (&'static str, &'static str),
     probe: &str,
@@ -148,57 +163,62 @@ fn curve(
             Shown::plain(format!("{} {unit}", number(*high, 1))),
         ]
     });
-    chart(Plot {
-        id: id.to_owned(),
-        title: format!("{what} at the probe {probe}"),
-        says: format!(
-            "{} days, from {} to {}: between {} and {} {unit}.",
-            days.len(),
-            long_date(first),
-            long_date(last),
-            number(lowest, 1),
-            number(highest, 1)
-        ),
-        key: match limit {
-            None => "whole line: the highest of each day; broken line: the lowest".to_owned(),
-            Some(limit) => format!(
-                "whole line: the highest of each day; broken line: the lowest; level line: {} {unit}, not to be passed",
-                number(limit, 1)
+    chart(
+        edition,
+        Plot {
+            id: id.to_owned(),
+            title: format!("{what} at the probe {probe}"),
+            says: format!(
+                "{} days, from {} to {}: between {} and {} {unit}.",
+                days.len(),
+                edition.long_date(first),
+                edition.long_date(last),
+                number(lowest, 1),
+                number(highest, 1)
             ),
+            key: match limit {
+                None => "whole line: the highest of each day; broken line: the lowest".to_owned(),
+                Some(limit) => format!(
+                    "whole line: the highest of each day; broken line: the lowest; level line: {} {unit}, not to be passed",
+                    number(limit, 1)
+                ),
+            },
+            unit,
+            points: Vec::new(),
+            level: limit.map(|limit| (limit, format!("{} {unit}", number(limit, 1)), Vec::new())),
+            lines: vec![
+                days.iter().map(|(date, (_, high))| (*date, *high)).collect(),
+                days.iter().map(|(date, (low, _))| (*date, *low)).collect(),
+            ],
+            table: Table::of("By month", &["Month", "Days", "Lowest", "Highest"], rows.collect())?,
         },
-        unit,
-        points: Vec::new(),
-        level: limit.map(|limit| (limit, format!("{} {unit}", number(limit, 1)), Vec::new())),
-        lines: vec![
-            days.iter().map(|(date, (_, high))| (*date, *high)).collect(),
-            days.iter().map(|(date, (low, _))| (*date, *low)).collect(),
-        ],
-        table: Table::of("By month", &["Month", "Days", "Lowest", "Highest"], rows.collect())?,
-    })
+    )
 }
 
-fn moment(at: jiff::civil::DateTime) -> String {
-    format!("{}, {}", long_date(at.date()), at.strftime("%H:%M"))
+fn moment(edition: &Edition<'_>, at: jiff::civil::DateTime) -> String {
+    format!("{}, {}", edition.long_date(at.date()), at.strftime("%H:%M"))
 }
 
-fn hours(hours: f64) -> String {
+fn hours(_edition: &Edition<'_>, hours: f64) -> String {
     let number = number(hours, 1);
     if number == "1" { "1 hour".to_owned() } else { format!("{number} hours") }
 }
 
-fn degrees(celsius: f64, units: System) -> String {
+fn degrees(celsius: f64, edition: &Edition<'_>) -> String {
     let rounded = (celsius * 10.0).round() / 10.0;
-    print_one(Temperature::from_base(rounded), units, Rounding::Nearest).first
+    edition
+        .shown(print_one(Temperature::from_base(rounded), edition.units(), Rounding::Nearest))
+        .first
 }
 
-fn swing(kelvin: f64, units: System) -> String {
-    match units {
+fn swing(kelvin: f64, edition: &Edition<'_>) -> String {
+    match edition.units() {
         System::Metric => format!("{} °C", number(kelvin, 1)),
         System::Imperial => format!("{} °F", number(kelvin * 1.8, 1)),
     }
 }
 
-fn range<Q: Quantity>(ends: Ends, units: System) -> String {
+fn range<Q: Quantity>(ends: Ends, edition: &Edition<'_>) -> String {
     let (low, high) = (ends.0.map(Q::from_base), ends.1.map(Q::from_base));
     let range = match (low, high) {
         (Some(low), Some(high)) => Range::between(low, high).ok(),
@@ -206,15 +226,17 @@ fn range<Q: Quantity>(ends: Ends, units: System) -> String {
         (None, Some(high)) => Some(Range::at_most(high)),
         (None, None) => None,
     };
-    range.map(|range| range.print(units, Rounding::Nearest).first).unwrap_or_default()
+    range
+        .map(|range| edition.shown(range.print(edition.units(), Rounding::Nearest)).first)
+        .unwrap_or_default()
 }
 
-fn temperatures(ends: Ends, units: System) -> String {
-    range::<Temperature>(ends, units)
+fn temperatures(ends: Ends, edition: &Edition<'_>) -> String {
+    range::<Temperature>(ends, edition)
 }
 
-fn humidities(ends: Ends, units: System) -> String {
-    range::<Humidity>(ends, units)
+fn humidities(ends: Ends, edition: &Edition<'_>) -> String {
+    range::<Humidity>(ends, edition)
 }
 
 /// The shares of time below, within and above a range.
@@ -230,15 +252,20 @@ fn shares(of: Option<(Ends, Shares)>, print: impl Fn(Ends) -> String) -> Shown {
     Shown::plain(text)
 }
 
-fn spell(spell: Option<Spell>, limit: Option<String>, print: impl Fn(f64) -> String) -> Shown {
+fn spell(
+    edition: &Edition<'_>,
+    spell: Option<Spell>,
+    limit: Option<String>,
+    print: impl Fn(f64) -> String,
+) -> Shown {
     match (spell, limit) {
         (_, None) => Shown::plain("no reading, or no limit"),
         (None, Some(limit)) => Shown::plain(format!("never above {limit}")),
         (Some(spell), Some(limit)) => Shown::plain(format!(
             "{} above {limit}, up to {}, from {}",
-            hours(spell.hours),
+            hours(edition, spell.hours),
             print(spell.highest),
-            moment(spell.from)
+            moment(edition, spell.from)
         )),
     }
 }

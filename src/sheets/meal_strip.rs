@@ -9,7 +9,7 @@ use crate::model::Animal;
 use crate::model::log::MealOutcome;
 
 use super::chart::{Mark, month_marks};
-use super::frame::long_date;
+use super::edition::Edition;
 use super::record::counted;
 
 /// How many days it shows.
@@ -31,7 +31,7 @@ pub struct MealStrip {
 }
 
 /// The strip of an animal's meals in the year up to a day; none where it was offered nothing.
-pub(super) fn meal_strip(animal: &Animal, as_of: Date) -> Option<MealStrip> {
+pub(super) fn meal_strip(edition: &Edition<'_>, animal: &Animal, as_of: Date) -> Option<MealStrip> {
     let first = days_after(as_of, -DAYS)?;
     let meals: Vec<_> =
         animal.meals().filter(|(date, ..)| (first..=as_of).contains(date)).collect();
@@ -44,7 +44,7 @@ pub(super) fn meal_strip(animal: &Animal, as_of: Date) -> Option<MealStrip> {
     };
     let (taken, part, refused) =
         (of(MealOutcome::Taken), of(MealOutcome::Part), of(MealOutcome::Refused));
-    let across = month_marks(first, as_of).into_iter().map(|(date, label)| Mark {
+    let across = month_marks(edition, first, as_of).into_iter().map(|(date, label)| Mark {
         x: x(date),
         y: "100".to_owned(),
         label,
@@ -53,8 +53,8 @@ pub(super) fn meal_strip(animal: &Animal, as_of: Date) -> Option<MealStrip> {
         says: format!(
             "{} offered from {} to {}: {} taken, {} in part, {} refused.",
             counted(meals.len(), "meal"),
-            long_date(first),
-            long_date(as_of),
+            edition.long_date(first),
+            edition.long_date(as_of),
             taken.len(),
             part.len(),
             refused.len()

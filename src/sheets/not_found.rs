@@ -3,8 +3,8 @@
 use serde::Serialize;
 
 use crate::figures::Figures;
-use crate::model::Model;
 
+use super::edition::Edition;
 use super::frame::{Frame, full_address};
 
 /// The page for an address that leads nowhere.
@@ -15,9 +15,9 @@ pub struct NotFoundSheet {
 }
 
 /// Builds the page.
-pub fn not_found(model: &Model, figures: &Figures) -> NotFoundSheet {
+pub fn not_found(edition: &Edition<'_>, figures: &Figures) -> NotFoundSheet {
     let mut frame = Frame::new(
-        model,
+        edition,
         super::NOT_FOUND,
         false,
         "There is no such page",
@@ -25,7 +25,7 @@ pub fn not_found(model: &Model, figures: &Figures) -> NotFoundSheet {
         figures.as_of,
     );
     // A host shows this page at whatever address was asked for, however deep: only full addresses lead back from there.
-    if let Some(root) = full_address(&model.site, "") {
+    if let Some(root) = full_address(&edition.site, "") {
         frame.root = root;
     }
     // It has no address of its own.

@@ -4,14 +4,15 @@ use serde::Serialize;
 
 use crate::figures::Figures;
 use crate::figures::owed::{InForce, in_force};
+use crate::model::Species;
 use crate::model::law::{Ground, Jurisdiction, Notice};
 use crate::model::word::Kind;
-use crate::model::{Model, Species};
 
 use super::animal::capital;
 use super::blocks::{Caution, Fact};
 use super::citing::Citing;
-use super::frame::{Frame, long_date};
+use super::edition::Edition;
+use super::frame::Frame;
 
 /// A notice on a page of its own.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -31,16 +32,16 @@ pub struct NoticeSheet {
 }
 
 /// The jurisdictions in force that have a notice for a kind of animal.
-pub fn for_kind(model: &Model, kind: Kind) -> Vec<(&Jurisdiction, &Notice)> {
-    let all = in_force(model).into_iter();
+pub fn for_kind<'a>(edition: &Edition<'a>, kind: Kind) -> Vec<(&'a Jurisdiction, &'a Notice)> {
+    let all = in_force(edition.model).into_iter();
     all.filter_map(|found| Some((found.law, found.law.notice.as_ref()?)))
         .filter(|(_, notice)| notice.is_for(kind))
         .collect()
 }
 
 /// The jurisdictions in force that have a notice, for any kind of animal.
-pub fn all(model: &Model) -> Vec<(InForce<'_>, &Notice)> {
-    let all = in_force(model).into_iter();
+pub fn all<'a>(edition: &Edition<'a>) -> Vec<(InForce<'a>, &'a Notice)> {
+    let all = in_force(edition.model).into_iter();
     all.filter_map(|found| Some((found, found.law.notice.as_ref()?))).collect()
 }
 
@@ -52,13 +53,13 @@ fn title(law: &Jurisdiction, notice: &Notice) -> String {
 
 /// The notices that a species' sheets carry, each a caution of its own. The hygiene of mere advice stands on the sheet already; of
 /// advice the ages are told.
-pub(super) fn cautions(model: &Model, species: &Species) -> Vec<Caution> {
-    let notices = for_kind(model, species.kind).into_iter();
+pub(super) fn cautions(edition: &Edition<'_>, species: &Species) -> Vec<Caution> {
+    let notices = for_kind(edition, species.kind).into_iter();
     notices
         .map(|(law, notice)| {
-            let (says, ages) = (words(notice), ages(model, notice));
+            let (says, ages) = (words(notice), ages(edition, notice));
             let says = if notice.binding || ages.is_empty() { says } else { String::new() };
-            let whence = format!("({}.){}", whence(law, notice, model), own_words(notice));
+            let whence = format!("({}.){}", whence(law, notice, edition), own_words(notice));
             let text = [says, ages, whence].join(" ");
             Caution { title: title(law, notice), text: text.trim().to_owned() }
         })
@@ -66,16 +67,16 @@ pub(super) fn cautions(model: &Model, species: &Species) -> Vec<Caution> {
 }
 
 /// The same for a card on the wall, which has room for the ages alone; a notice that names none is given in full.
-pub(super) fn brief(model: &Model, species: &Species) -> Vec<Caution> {
-    let notices = for_kind(model, species.kind).into_iter();
+pub(super) fn brief(edition: &Edition<'_>, species: &Species) -> Vec<Caution> {
+    let notices = for_kind(edition, species.kind).into_iter();
     notices
         .map(|(law, notice)| {
-            let ages = age_lines(model, notice).join("; ");
+            let ages = age_lines(edition, notice).join("; ");
             let says = if ages.is_empty() { words(notice) } else { capital(&ages) };
             let says = says.trim_end_matches('.');
             Caution {
                 title: capital(&law.name),
-                text: format!("{says} ({}).", whence(law, notice, model)),
+                text: format!("{says} ({}).", whence(law, notice, edition)),
             }
         })
         .collect()
@@ -87,12 +88,12 @@ fn words(notice: &Notice) -> String {
 }
 
 /// What it says of ages, in one sentence. Words that the law sets hold them already.
-fn ages(model: &Model, notice: &Notice) -> String {
-    let lines = age_lines(model, notice);
+fn ages(edition: &Edition<'_>, notice: &Notice) -> String {
+    let lines = age_lines(edition, notice);
     if lines.is_empty() { String::new() } else { format!("Ages: {}.", lines.join("; ")) }
 }
 
-fn age_lines(model: &Model, notice: &Notice) -> Vec<String> {
+fn age_lines(edition: &Edition<'_>, notice: &Notice) -> Vec<String> {
     if notice.wording.is_some() {
         return Vec::new();
     }
@@ -101,7 +102,7 @@ fn age_lines(model: &Model, notice: &Notice) -> Vec<String> {
         // An age that another text tells is told with it.
         let own = age.ground.source != notice.ground.source;
         let source = age.ground.source.as_ref().filter(|_| own);
-        let source = source.and_then(|named| model.sources.get(&named.name));
+        let source = source.and_then(|named| edition.sources.get(&named.name));
         let short = source.map(|source| format!(" ({})", source.short()));
         Some(format!("{says}{}", short.unwrap_or_default()))
     });
@@ -109,18 +110,18 @@ fn age_lines(model: &Model, notice: &Notice) -> Vec<String> {
 }
 
 /// The text it is told from and its date, in a few words.
-fn whence(law: &Jurisdiction, notice: &Notice, model: &Model) -> String {
-    let source = notice.ground.source.as_ref().and_then(|named| model.sources.get(&named.name));
+fn whence(law: &Jurisdiction, notice: &Notice, edition: &Edition<'_>) -> String {
+    let source = notice.ground.source.as_ref().and_then(|named| edition.sources.get(&named.name));
     let short =
         source.map_or_else(|| format!("{} {}", law.issuer, law.year), |source| source.short());
-    format!("{short}, {}", read(law, &notice.ground))
+    format!("{short}, {}", read(edition, law, &notice.ground))
 }
 
 /// When a row had been read, or that it was not.
-pub(super) fn read(law: &Jurisdiction, ground: &Ground) -> String {
+pub(super) fn read(edition: &Edition<'_>, law: &Jurisdiction, ground: &Ground) -> String {
     match law.read {
         _ if ground.from_memory => "from memory, not read".to_owned(),
-        Some(date) => format!("read by {}", long_date(date)),
+        Some(date) => format!("read by {}", edition.long_date(date)),
         None => "nobody says when it was read".to_owned(),
     }
 }
@@ -134,25 +135,25 @@ fn own_words(notice: &Notice) -> &'static str {
 }
 
 /// The sentence under a notice: what it is told from, when that was read, and that local law decides.
-fn told_from(model: &Model, law: &Jurisdiction, notice: &Notice) -> String {
-    let source = notice.ground.source.as_ref().and_then(|named| model.sources.get(&named.name));
+fn told_from(edition: &Edition<'_>, law: &Jurisdiction, notice: &Notice) -> String {
+    let source = notice.ground.source.as_ref().and_then(|named| edition.sources.get(&named.name));
     let title = notice.title.as_ref().or(source.map(|source| &source.title)).unwrap_or(&law.title);
     let set = own_words(notice);
-    format!("{title} ({}).{set}", whence(law, notice, model))
+    format!("{title} ({}).{set}", whence(law, notice, edition))
 }
 
 /// Builds the page of one notice; none where that jurisdiction is not in force or has none.
-pub fn notice(model: &Model, figures: &Figures, key: &str) -> Option<NoticeSheet> {
-    let (found, notice) = all(model).into_iter().find(|(found, _)| found.key == key)?;
+pub fn notice(edition: &Edition<'_>, figures: &Figures, key: &str) -> Option<NoticeSheet> {
+    let (found, notice) = all(edition).into_iter().find(|(found, _)| found.key == key)?;
     let title = title(found.law, notice);
-    let mut citing = Citing::new(&model.sources);
-    let mut told = facts(model, &mut citing, found.law, notice);
+    let mut citing = Citing::new(&edition.sources);
+    let mut told = facts(edition, &mut citing, found.law, notice);
     // A page of its own has no list of sources to count in.
     told.iter_mut().for_each(|fact| fact.sources.clear());
     told.retain(|fact| fact.label != "It says" && fact.label != "Ages");
     Some(NoticeSheet {
         frame: Frame::new(
-            model,
+            edition,
             &super::notice_path(key),
             false,
             &title,
@@ -162,14 +163,14 @@ pub fn notice(model: &Model, figures: &Figures, key: &str) -> Option<NoticeSheet
         place: found.law.name.clone(),
         title: title.clone(),
         says: words(notice),
-        ages: age_lines(model, notice).iter().map(|line| capital(line)).collect(),
+        ages: age_lines(edition, notice).iter().map(|line| capital(line)).collect(),
         facts: told,
     })
 }
 
 /// A notice as facts, each of them with its sources.
 pub(super) fn facts(
-    model: &Model,
+    edition: &Edition<'_>,
     citing: &mut Citing<'_>,
     law: &Jurisdiction,
     notice: &Notice,
@@ -179,7 +180,7 @@ pub(super) fn facts(
         facts.extend(text.map(|text| Fact::plain(label, text)));
     };
     add("It says", Some(words(notice)));
-    let lines = age_lines(model, notice);
+    let lines = age_lines(edition, notice);
     add("Ages", (!lines.is_empty()).then(|| lines.join("; ")));
     add("Given to", notice.given_to.clone());
     add("On the wall", notice.wall.clone());
@@ -187,7 +188,7 @@ pub(super) fn facts(
     let set = notice.wording_set && notice.wording.is_none();
     let set = set.then(|| "may be set by the law and are to be taken from it".to_owned());
     add("The very words", set);
-    add("Rests on", Some(format!("{} Local law decides.", told_from(model, law, notice))));
+    add("Rests on", Some(format!("{} Local law decides.", told_from(edition, law, notice))));
     if let Some(fact) = facts.last_mut() {
         let ages = notice.ages.iter().map(|age| &age.ground);
         let mut named: Vec<_> = std::iter::once(&notice.ground)

@@ -1,9 +1,10 @@
 //! The order of the species: by group, then by common name.
 
+use crate::model::Species;
 use crate::model::word::Kind;
-use crate::model::{Model, Species};
 
 use super::blocks::Link;
+use super::edition::Edition;
 
 /// The kinds in the order in which people look for them, each with the heading of its group.
 pub const GROUPS: [(Kind, &str); 7] = [
@@ -17,16 +18,16 @@ pub const GROUPS: [(Kind, &str); 7] = [
 ];
 
 /// Every species in the order of the index: by group, then by common name.
-pub fn in_order(model: &Model) -> Vec<(&String, &Species)> {
+pub fn in_order<'a>(edition: &Edition<'a>) -> Vec<(&'a String, &'a Species)> {
     let group = |species: &Species| GROUPS.iter().position(|(kind, _)| *kind == species.kind);
-    let mut all: Vec<_> = model.species.iter().collect();
+    let mut all: Vec<_> = edition.model.species.iter().collect();
     all.sort_by(|(_, a), (_, b)| group(a).cmp(&group(b)).then_with(|| a.name.cmp(&b.name)));
     all
 }
 
 /// The species before and after one.
-pub(super) fn neighbours(model: &Model, key: &str) -> (Option<Link>, Option<Link>) {
-    let all = in_order(model);
+pub(super) fn neighbours(edition: &Edition<'_>, key: &str) -> (Option<Link>, Option<Link>) {
+    let all = in_order(edition);
     let place = all.iter().position(|(name, _)| *name == key);
     let link = |place: Option<usize>| {
         let (key, species) = all.get(place?)?;

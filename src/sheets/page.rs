@@ -3,8 +3,9 @@
 use serde::Serialize;
 
 use crate::figures::Figures;
-use crate::model::{Model, Page};
+use crate::model::Page;
 
+use super::edition::Edition;
 use super::frame::Frame;
 
 /// A further page.
@@ -19,7 +20,7 @@ pub struct PageSheet {
 }
 
 /// Builds a further page.
-pub fn page(model: &Model, figures: &Figures, key: &str, page: &Page) -> PageSheet {
+pub fn page(edition: &Edition<'_>, figures: &Figures, key: &str, page: &Page) -> PageSheet {
     let text = page.words.text.trim_start();
     let words = match text.split_once('\n') {
         Some((first, rest)) if first.starts_with("# ") => rest,
@@ -27,7 +28,7 @@ pub fn page(model: &Model, figures: &Figures, key: &str, page: &Page) -> PageShe
     };
     PageSheet {
         frame: Frame::new(
-            model,
+            edition,
             &super::page_path(key),
             false,
             &page.title,

@@ -3,8 +3,9 @@
 use serde::Serialize;
 
 use crate::model::word::Word;
-use crate::model::{Animal, Model, Named, Species};
+use crate::model::{Animal, Named, Species};
 
+use super::edition::Edition;
 use super::public::PublicAnimal;
 
 /// A picture on a sheet. Without prints it is a drawing of the kind of animal, with room for a photo on paper.
@@ -36,8 +37,13 @@ pub fn print_name(width: u32, height: u32) -> String {
 }
 
 /// The picture of an animal on its private sheets.
-pub(super) fn of_animal(model: &Model, key: &str, animal: &Animal, species: &Species) -> Picture {
-    let sizes = animal.photo.as_ref().and_then(|photo| model.photos.get(&photo.name));
+pub(super) fn of_animal(
+    edition: &Edition<'_>,
+    key: &str,
+    animal: &Animal,
+    species: &Species,
+) -> Picture {
+    let sizes = animal.photo.as_ref().and_then(|photo| edition.photos.get(&photo.name));
     picture(&animal_folder(key), sizes, &animal.photo_shows, &animal.name, species)
 }
 
@@ -48,8 +54,8 @@ pub(super) fn of_public(key: &str, animal: &PublicAnimal, species: &Species) -> 
 }
 
 /// The picture of a species; none where it has no photo.
-pub(super) fn of_species(model: &Model, key: &str, species: &Species) -> Option<Picture> {
-    let sizes = model.photos.get(&species.photo.as_ref()?.name)?;
+pub(super) fn of_species(edition: &Edition<'_>, key: &str, species: &Species) -> Option<Picture> {
+    let sizes = edition.photos.get(&species.photo.as_ref()?.name)?;
     let name = &species.name;
     Some(picture(&species_folder(key), Some(sizes), &species.photo_shows, name, species))
 }
@@ -95,21 +101,21 @@ pub struct Printed {
 }
 
 /// Every photo that a page shows. Only that of a published animal that is kept, or of a species, has prints in the public part.
-pub fn printed(model: &Model) -> Vec<Printed> {
+pub fn printed(edition: &Edition<'_>) -> Vec<Printed> {
     let readable = |photo: &Option<Named>| {
-        photo.clone().filter(|photo| model.photos.contains_key(&photo.name))
+        photo.clone().filter(|photo| edition.photos.contains_key(&photo.name))
     };
     let mut all = Vec::new();
-    for (key, animal) in &model.animals {
+    for (key, animal) in &edition.animals {
         let Some(photo) = readable(&animal.photo) else { continue };
         let folder = animal_folder(key);
         let mut folders = vec![format!("private/{folder}")];
-        if animal.is_kept() && PublicAnimal::of(model, animal).is_some() {
+        if animal.is_kept() && PublicAnimal::of(edition, animal).is_some() {
             folders.push(format!("public/{folder}"));
         }
         all.push(Printed { photo, folders });
     }
-    for (key, species) in &model.species {
+    for (key, species) in &edition.species {
         let Some(photo) = readable(&species.photo) else { continue };
         all.push(Printed { photo, folders: vec![format!("public/{}", species_folder(key))] });
     }

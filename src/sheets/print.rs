@@ -8,6 +8,7 @@ use crate::quantity::{
 };
 
 use super::blocks::Shown;
+use super::edition::Edition;
 
 /// A range from its ends, each in the base unit. None where both are open or they stand the wrong way round.
 pub fn range<Q: Quantity>(ends: Ends) -> Option<Range<Q>> {
@@ -20,93 +21,102 @@ pub fn range<Q: Quantity>(ends: Ends) -> Option<Range<Q>> {
 }
 
 /// A range in words, or that it is not known.
-pub fn shown<Q: Quantity>(ends: Option<Ends>, units: System, rounding: Rounding) -> Shown {
-    ends.and_then(range::<Q>)
-        .map_or_else(Shown::missing, |range| range.print(units, rounding).into())
+pub fn shown<Q: Quantity>(ends: Option<Ends>, edition: &Edition<'_>, rounding: Rounding) -> Shown {
+    ends.and_then(range::<Q>).map_or_else(
+        || edition.missing(),
+        |range| edition.shown(range.print(edition.units(), rounding)),
+    )
 }
 
 /// A temperature, to the nearest.
-pub fn temperature(celsius: Option<f64>, units: System) -> Shown {
-    celsius.map_or_else(Shown::missing, |celsius| {
-        print_one(Temperature::from_celsius(celsius), units, Rounding::Nearest).into()
-    })
+pub fn temperature(celsius: Option<f64>, edition: &Edition<'_>) -> Shown {
+    celsius.map_or_else(
+        || edition.missing(),
+        |celsius| {
+            edition.shown(print_one(
+                Temperature::from_celsius(celsius),
+                edition.units(),
+                Rounding::Nearest,
+            ))
+        },
+    )
 }
 
 /// A length, to the nearest.
-pub fn length(cm: f64, units: System) -> Shown {
-    print_one(Length::from_cm(cm), units, Rounding::Nearest).into()
+pub fn length(cm: f64, edition: &Edition<'_>) -> Shown {
+    edition.shown(print_one(Length::from_cm(cm), edition.units(), Rounding::Nearest))
 }
 
 /// A mass, to the nearest.
-pub fn mass(grams: f64, units: System) -> Shown {
-    print_one(Mass::from_grams(grams), units, Rounding::Nearest).into()
+pub fn mass(grams: f64, edition: &Edition<'_>) -> Shown {
+    edition.shown(print_one(Mass::from_grams(grams), edition.units(), Rounding::Nearest))
 }
 
 /// A span in days, to the nearest.
-pub fn days(days: f64) -> Shown {
-    print_one(Span::from_days(days), System::Metric, Rounding::Nearest).into()
+pub fn days(days: f64, edition: &Edition<'_>) -> Shown {
+    edition.shown(print_one(Span::from_days(days), System::Metric, Rounding::Nearest))
 }
 
 /// A span given in years, to the nearest.
-pub fn years(years: Option<Ends>, units: System) -> Shown {
+pub fn years(years: Option<Ends>, edition: &Edition<'_>) -> Shown {
     let days = |years: Option<f64>| years.map(|years| years * 365.25);
-    shown::<Span>(years.map(|(low, high)| (days(low), days(high))), units, Rounding::Nearest)
+    shown::<Span>(years.map(|(low, high)| (days(low), days(high))), edition, Rounding::Nearest)
 }
 
 /// An area, rounded up.
-pub fn area(square_metres: f64, units: System) -> Shown {
-    print_one(Area::from_square_metres(square_metres), units, Rounding::Up).into()
+pub fn area(square_metres: f64, edition: &Edition<'_>) -> Shown {
+    edition.shown(print_one(Area::from_square_metres(square_metres), edition.units(), Rounding::Up))
 }
 
 /// Inside measures, rounded up.
-pub fn sides(cm: [f64; 3], units: System) -> Shown {
+pub fn sides(cm: [f64; 3], edition: &Edition<'_>) -> Shown {
     let [length, width, height] = cm.map(Length::from_cm);
-    Dimensions { length, width, height }.print(units, Rounding::Up).into()
+    edition.shown(Dimensions { length, width, height }.print(edition.units(), Rounding::Up))
 }
 
 /// What a standard asks for: sides where it gives them, else the floor, the height and the water, all rounded up.
-pub fn least(least: &Minimum, units: System) -> Shown {
+pub fn least(least: &Minimum, edition: &Edition<'_>) -> Shown {
     let layouts: Vec<Shown> = least
         .shapes()
-        .map(|shape| layout(shape, units))
+        .map(|shape| layout(shape, edition))
         .filter(|shown| !shown.first.is_empty())
         .collect();
     let mut parts = vec![join(&layouts, " or ")];
     if let Some(litres) = least.water_l {
         parts.push(with(
             "water",
-            print_one(Volume::from_litres(litres), units, Rounding::Up).into(),
+            edition.shown(print_one(Volume::from_litres(litres), edition.units(), Rounding::Up)),
         ));
     }
     if let Some(depth) = least.water_depth_cm {
         parts.push(with(
             "water depth",
-            print_one(Length::from_cm(depth), units, Rounding::Up).into(),
+            edition.shown(print_one(Length::from_cm(depth), edition.units(), Rounding::Up)),
         ));
     }
     if let Some(land) = least.land_m2 {
-        parts.push(with("land", area(land, units)));
+        parts.push(with("land", area(land, edition)));
     }
     parts.retain(|part| !part.first.is_empty());
     join(&parts, ", ")
 }
 
-fn layout(shape: &Shape, units: System) -> Shown {
+fn layout(shape: &Shape, edition: &Edition<'_>) -> Shown {
     if let (Some([length, width]), Some(height)) = (shape.length_width_cm, shape.height_cm) {
-        let all = sides([length, width, height], units);
+        let all = sides([length, width, height], edition);
         // Joined standards may ask for a floor larger than the sides of the one.
         let larger = shape.floor_m2.filter(|floor| *floor > length * width / 10_000.0 * 1.005);
         return match larger {
-            Some(floor) => join(&[all, with("floor", area(floor, units))], ", "),
+            Some(floor) => join(&[all, with("floor", area(floor, edition))], ", "),
             None => all,
         };
     }
-    let up = |cm: f64| Shown::from(print_one(Length::from_cm(cm), units, Rounding::Up));
+    let up = |cm: f64| edition.shown(print_one(Length::from_cm(cm), edition.units(), Rounding::Up));
     let mut parts = Vec::new();
     if let Some([length, width]) = shape.length_width_cm {
         parts.push(join(&[up(length), up(width)], " × "));
     } else if let Some(floor) = shape.floor_m2 {
-        parts.push(with("floor", area(floor, units)));
+        parts.push(with("floor", area(floor, edition)));
     }
     if let Some(height) = shape.height_cm {
         parts.push(with("height", up(height)));
@@ -116,8 +126,8 @@ fn layout(shape: &Shape, units: System) -> Shown {
 
 fn with(word: &str, shown: Shown) -> Shown {
     Shown {
-        first: format!("{word} {}", shown.first),
         second: shown.second.map(|second| format!("{word} {second}")),
+        ..Shown::plain(format!("{word} {}", shown.first))
     }
 }
 
@@ -125,5 +135,5 @@ fn with(word: &str, shown: Shown) -> Shown {
 pub fn join(parts: &[Shown], between: &str) -> Shown {
     let first = parts.iter().map(|part| part.first.as_str()).collect::<Vec<_>>().join(between);
     let seconds: Vec<&str> = parts.iter().filter_map(|part| part.second.as_deref()).collect();
-    Shown { first, second: (!seconds.is_empty()).then(|| seconds.join(between)) }
+    Shown { second: (!seconds.is_empty()).then(|| seconds.join(between)), ..Shown::plain(first) }
 }

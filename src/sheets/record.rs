@@ -8,12 +8,13 @@ use crate::figures::working::number;
 use crate::figures::{AnimalFigures, Figures, SpeciesFigures};
 use crate::model::log::Event;
 use crate::model::word::Word;
-use crate::model::{Animal, Model, Species};
+use crate::model::{Animal, Species};
 use crate::quantity::{Humidity, Rounding, System, print_one};
 
 use super::blocks::{Chapter, Fact, Shown, Table};
 use super::chart::{Chart, Plot, Series, chart, chart_over_distance, days_through};
-use super::frame::{Frame, long_date};
+use super::edition::Edition;
+use super::frame::Frame;
 use super::handover_record::{self as known, ALL};
 use super::meal_strip::{MealStrip, meal_strip};
 use super::picture::{self, Picture};
@@ -63,7 +64,7 @@ pub struct OpenFinding {
 
 /// Builds the record of an animal.
 pub fn record(
-    model: &Model,
+    edition: &Edition<'_>,
     figures: &Figures,
     key: &str,
     animal: &Animal,
@@ -71,37 +72,40 @@ pub fn record(
     of: (&AnimalFigures, &SpeciesFigures),
 ) -> RecordSheet {
     let (own, general) = of;
-    let (as_of, units) = (figures.as_of, model.site.units);
+    let (as_of, edition) = (figures.as_of, edition);
     let title = format!("Record of {}", animal.name);
     RecordSheet {
-        frame: Frame::new(model, &super::record_path(key), true, &title, &title, as_of),
+        frame: Frame::new(edition, &super::record_path(key), true, &title, &title, as_of),
         name: animal.name.clone(),
         species: species.name.clone(),
         scientific: species.scientific.clone(),
         kind: species.kind.spelling().to_owned(),
-        picture: picture::of_animal(model, key, animal, species),
-        contacts: super::door::emergency(model),
-        first: vec![known::identity(animal, species, as_of), known::origin(animal)],
-        charts: charts(animal, species, own, as_of, units)
+        picture: picture::of_animal(edition, key, animal, species),
+        contacts: super::door::emergency(edition),
+        first: vec![
+            known::identity(edition, animal, species, as_of),
+            known::origin(edition, animal),
+        ],
+        charts: charts(animal, species, own, as_of, edition)
             .into_iter()
-            .chain(ultraviolet(own, units))
-            .chain(loggers::charts(own, units))
+            .chain(ultraviolet(own, edition))
+            .chain(loggers::charts(own, edition))
             .collect(),
-        meal_strip: meal_strip(animal, as_of),
+        meal_strip: meal_strip(edition, animal, as_of),
         rest: [
-            Some(condition(own)),
-            Some(known::feeding_record(animal, model, as_of, ALL)),
-            Some(known::sheds(animal, as_of, ALL)),
-            Some(readings(animal, as_of, units)),
-            loggers::chapter(own, units),
+            Some(condition(edition, own)),
+            Some(known::feeding_record(animal, edition, as_of, ALL)),
+            Some(known::sheds(edition, animal, as_of, ALL)),
+            Some(readings(animal, as_of, edition)),
+            loggers::chapter(own, edition),
         ]
         .into_iter()
         .flatten()
         .chain([
-            known::health(animal, as_of),
-            needs::set_up(animal, own, model),
-            upkeep::upkeep(animal, own, general, model),
-            known::papers(animal, species, model),
+            known::health(edition, animal, as_of),
+            needs::set_up(animal, own, edition),
+            upkeep::upkeep(animal, own, general, edition),
+            known::papers(animal, species, edition),
         ])
         .collect(),
         findings: Vec::new(),
@@ -119,25 +123,25 @@ pub(super) fn charts(
     species: &Species,
     own: &AnimalFigures,
     as_of: Date,
-    units: System,
+    edition: &Edition<'_>,
 ) -> Vec<Chart> {
-    let growth = growth(animal, species, own, as_of, units);
-    growth.into_iter().chain(weight(animal, as_of, units)).collect()
+    let growth = growth(animal, species, own, as_of, edition);
+    growth.into_iter().chain(weight(animal, as_of, edition)).collect()
 }
 
-fn condition(own: &AnimalFigures) -> Chapter {
+fn condition(edition: &Edition<'_>, own: &AnimalFigures) -> Chapter {
     let mut chapter = Chapter::new("condition", "Condition");
-    chapter.facts = upkeep::condition(own);
+    chapter.facts = upkeep::condition(edition, own);
     chapter
 }
 
 /// The figure in the site's first system and that system's unit, for a scale.
 fn scaled(
-    units: System,
+    edition: &Edition<'_>,
     metric: (f64, &'static str),
     imperial: (f64, &'static str),
 ) -> (f64, &'static str) {
-    if units == System::Metric { metric } else { imperial }
+    if edition.units() == System::Metric { metric } else { imperial }
 }
 
 fn table(caption: String, head: &[&str], rows: Vec<Vec<Shown>>) -> Table {
@@ -158,9 +162,9 @@ fn growth(
     species: &Species,
     own: &AnimalFigures,
     as_of: Date,
-    units: System,
+    edition: &Edition<'_>,
 ) -> Option<Chart> {
-    let (factor, unit) = scaled(units, (1.0, "cm"), (1.0 / 2.54, "in"));
+    let (factor, unit) = scaled(edition, (1.0, "cm"), (1.0 / 2.54, "in"));
     let measured: Vec<_> = animal.lengths().filter(|(date, _)| *date <= as_of).collect();
     let (first, _) = *measured.first()?;
     let (last, latest) = *measured.last()?;
@@ -202,7 +206,9 @@ fn growth(
         (outgrown.at_cm * factor, "its enclosure is outgrown".to_owned(), at)
     });
     let runs_out = outgrown.map_or(String::new(), |outgrown| {
-        let date = |date: Option<Date>| date.map_or("not expected".to_owned(), long_date);
+        let date = |date: Option<Date>| {
+            date.map_or("not expected".to_owned(), |date| edition.long_date(date))
+        };
         format!(
             " Its enclosure is outgrown at {} {unit}: earliest {}, expected {}, latest {}.",
             number(outgrown.at_cm * factor, 0),
@@ -212,7 +218,7 @@ fn growth(
         )
     });
     let rows = measured.iter().map(|(date, length)| {
-        vec![Shown::plain(long_date(*date)), print::length(length.cm(), units)]
+        vec![Shown::plain(edition.long_date(*date)), print::length(length.cm(), edition)]
     });
     let key = adult.map_or_else(
         || "dots: measured".to_owned(),
@@ -221,62 +227,68 @@ fn growth(
             format!("dots: measured; whole line: expected; broken lines: the ends that hold {level} of 100 such animals")
         },
     );
-    chart(Plot {
-        id: "growth".to_owned(),
-        title: format!("Growth: {measure}"),
-        says: format!(
-            "{measured}, from {from} {unit} on {first} to {to} {unit} on {last}.{expected}{runs_out}",
-            measured = counted(measured.len(), "length"),
-            from = number(measured.first()?.1.cm() * factor, 1),
-            to = number(latest.cm() * factor, 1),
-            first = long_date(first),
-            last = long_date(last),
-            expected = expected.unwrap_or_default(),
-        ),
-        key,
-        unit,
-        points: measured.iter().map(|(date, length)| (*date, length.cm() * factor)).collect(),
-        lines,
-        level,
-        table: table("Every length".to_owned(), &["Day", "Measured"], rows.collect()),
-    })
+    chart(
+        edition,
+        Plot {
+            id: "growth".to_owned(),
+            title: format!("Growth: {measure}"),
+            says: format!(
+                "{measured}, from {from} {unit} on {first} to {to} {unit} on {last}.{expected}{runs_out}",
+                measured = counted(measured.len(), "length"),
+                from = number(measured.first()?.1.cm() * factor, 1),
+                to = number(latest.cm() * factor, 1),
+                first = edition.long_date(first),
+                last = edition.long_date(last),
+                expected = expected.unwrap_or_default(),
+            ),
+            key,
+            unit,
+            points: measured.iter().map(|(date, length)| (*date, length.cm() * factor)).collect(),
+            lines,
+            level,
+            table: table("Every length".to_owned(), &["Day", "Measured"], rows.collect()),
+        },
+    )
 }
 
 /// The weights in the log.
-fn weight(animal: &Animal, as_of: Date, units: System) -> Option<Chart> {
-    let (factor, unit) = scaled(units, (1.0, "g"), (1.0 / 28.349_523_125, "oz"));
+fn weight(animal: &Animal, as_of: Date, edition: &Edition<'_>) -> Option<Chart> {
+    let (factor, unit) = scaled(edition, (1.0, "g"), (1.0 / 28.349_523_125, "oz"));
     let measured: Vec<_> = animal.weights().filter(|(date, _)| *date <= as_of).collect();
     let (first, from) = *measured.first()?;
     let (last, to) = *measured.last()?;
     let points: Series =
         measured.iter().map(|(date, mass)| (*date, mass.grams() * factor)).collect();
-    let rows = measured
-        .iter()
-        .map(|(date, mass)| vec![Shown::plain(long_date(*date)), print::mass(mass.grams(), units)]);
-    chart(Plot {
-        id: "weight".to_owned(),
-        title: "Weight".to_owned(),
-        says: format!(
-            "{}, from {} {unit} on {} to {} {unit} on {}.",
-            counted(measured.len(), "weight"),
-            number(from.grams() * factor, 1),
-            long_date(first),
-            number(to.grams() * factor, 1),
-            long_date(last)
-        ),
-        key: "dots: weighed".to_owned(),
-        unit,
-        lines: vec![points.clone()],
-        points,
-        level: None,
-        table: table("Every weight".to_owned(), &["Day", "Weighed"], rows.collect()),
-    })
+    let rows = measured.iter().map(|(date, mass)| {
+        vec![Shown::plain(edition.long_date(*date)), print::mass(mass.grams(), edition)]
+    });
+    chart(
+        edition,
+        Plot {
+            id: "weight".to_owned(),
+            title: "Weight".to_owned(),
+            says: format!(
+                "{}, from {} {unit} on {} to {} {unit} on {}.",
+                counted(measured.len(), "weight"),
+                number(from.grams() * factor, 1),
+                edition.long_date(first),
+                number(to.grams() * factor, 1),
+                edition.long_date(last)
+            ),
+            key: "dots: weighed".to_owned(),
+            unit,
+            lines: vec![points.clone()],
+            points,
+            level: None,
+            table: table("Every weight".to_owned(), &["Day", "Weighed"], rows.collect()),
+        },
+    )
 }
 
 /// The ultraviolet of its first lamp that was read at several distances, against the band of its species.
-fn ultraviolet(own: &AnimalFigures, units: System) -> Option<Chart> {
+fn ultraviolet(own: &AnimalFigures, edition: &Edition<'_>) -> Option<Chart> {
     let lamp = own.lamps.iter().flatten().next()?;
-    let (factor, unit) = scaled(units, (1.0, "cm"), (1.0 / 2.54, "in"));
+    let (factor, unit) = scaled(edition, (1.0, "cm"), (1.0 / 2.54, "in"));
     let place = |(cm, uvi): &(f64, f64)| (cm * factor, *uvi);
     let curve: Vec<(f64, f64)> = lamp.curve.iter().map(place).collect();
     let (near, far) = (curve.first()?.0, curve.last()?.0);
@@ -284,7 +296,7 @@ fn ultraviolet(own: &AnimalFigures, units: System) -> Option<Chart> {
     let rows = lamp
         .readings
         .iter()
-        .map(|(cm, uvi)| vec![print::length(*cm, units), Shown::plain(number(*uvi, 2))]);
+        .map(|(cm, uvi)| vec![print::length(*cm, edition), Shown::plain(number(*uvi, 2))]);
     chart_over_distance(
         Plot {
             id: "ultraviolet".to_owned(),
@@ -315,25 +327,26 @@ fn ultraviolet(own: &AnimalFigures, units: System) -> Option<Chart> {
 }
 
 /// Every reading in the log, the latest first.
-fn readings(animal: &Animal, as_of: Date, units: System) -> Chapter {
+fn readings(animal: &Animal, as_of: Date, edition: &Edition<'_>) -> Chapter {
     let mut chapter = Chapter::new("readings", "Readings");
     let rows = animal.log.iter().rev().filter(|entry| entry.date <= as_of).filter_map(|entry| {
         let Event::Reading { probe, temperature, humidity } = &entry.event else { return None };
-        let percent = humidity
-            .map(|humidity| Shown::from(print_one::<Humidity>(humidity, units, Rounding::Nearest)));
+        let percent = humidity.map(|humidity| {
+            edition.shown(print_one::<Humidity>(humidity, edition.units(), Rounding::Nearest))
+        });
         Some(vec![
-            Shown::plain(long_date(entry.date)),
+            Shown::plain(edition.long_date(entry.date)),
             Shown::plain(probe.clone()),
             temperature.map_or_else(
                 || Shown::plain("–"),
-                |temperature| print::temperature(Some(temperature.celsius()), units),
+                |temperature| print::temperature(Some(temperature.celsius()), edition),
             ),
             percent.unwrap_or_else(|| Shown::plain("–")),
         ])
     });
     let rows: Vec<_> = rows.collect();
     if rows.is_empty() {
-        chapter.facts.push(Fact::plain("Readings", Shown::missing()));
+        chapter.facts.push(Fact::plain("Readings", edition.missing()));
     } else {
         chapter.tables.push(table(
             "All readings, the latest first".to_owned(),

@@ -5,13 +5,14 @@ use serde::Serialize;
 
 use crate::figures::Figures;
 use crate::figures::calendar::days_after;
+use crate::model::Species;
 use crate::model::word::Word;
-use crate::model::{Model, Species};
 use crate::quantity::{Rounding, print_one};
 
 use super::blocks::{Link, Shown};
 use super::compare::{LinkedRow, LinkedTable};
-use super::frame::{Frame, long_date};
+use super::edition::Edition;
+use super::frame::Frame;
 
 /// What is due for review.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -28,22 +29,22 @@ pub struct ReviewSheet {
 const SOON_DAYS: f64 = 182.0;
 
 /// Builds the page.
-pub fn review(model: &Model, figures: &Figures) -> ReviewSheet {
+pub fn review(edition: &Edition<'_>, figures: &Figures) -> ReviewSheet {
     let as_of = figures.as_of;
-    let every = model.site.review_every;
+    let every = edition.site.review_every;
     let due = |species: &Species| {
         let (reviewed, _) = species.reviewed.filter(|_| species.reviewer.is_some())?;
         days_after(reviewed, every.days())
     };
     let soon = days_after(as_of, SOON_DAYS).unwrap_or(as_of);
     let mut all: Vec<(Option<Date>, &String, &Species)> =
-        model.species.iter().map(|(key, species)| (due(species), key, species)).collect();
+        edition.species.iter().map(|(key, species)| (due(species), key, species)).collect();
     all.sort_by_key(|(due, key, _)| (*due, *key));
     let table = |id: &str, title: &str, caption: &str, belongs: &dyn Fn(Option<Date>) -> bool| {
         let rows: Vec<LinkedRow> = all
             .iter()
             .filter(|(due, ..)| belongs(*due))
-            .map(|(due, key, species)| row(key, species, *due))
+            .map(|(due, key, species)| row(edition, key, species, *due))
             .collect();
         let head = ["Animal", "Last gone through", "By", "Due again"].map(str::to_owned).to_vec();
         let (id, title, caption) = (id.to_owned(), title.to_owned(), caption.to_owned());
@@ -62,9 +63,9 @@ pub fn review(model: &Model, figures: &Figures) -> ReviewSheet {
     ];
     let title = "Reviews of the care sheets";
     let description = "When every care sheet was last gone through with its sources, by whom, and when that is due again.";
-    let span = print_one(every, model.site.units, Rounding::Nearest).first;
+    let span = edition.shown(print_one(every, edition.units(), Rounding::Nearest)).first;
     ReviewSheet {
-        frame: Frame::new(model, super::REVIEW, false, title, description, as_of),
+        frame: Frame::new(edition, super::REVIEW, false, title, description, as_of),
         tables: tables.into_iter().flatten().collect(),
         notes: vec![format!(
             "A review holds for {span}. Whoever reviews a sheet goes through every figure with its source, looks for newer publications, and then sets the day and the name in the species' file."
@@ -72,8 +73,8 @@ pub fn review(model: &Model, figures: &Figures) -> ReviewSheet {
     }
 }
 
-fn row(key: &str, species: &Species, due: Option<Date>) -> LinkedRow {
-    let reviewed = species.reviewed.map(|(date, _)| Shown::plain(long_date(date)));
+fn row(edition: &Edition<'_>, key: &str, species: &Species, due: Option<Date>) -> LinkedRow {
+    let reviewed = species.reviewed.map(|(date, _)| Shown::plain(edition.long_date(date)));
     let reviewer = species.reviewer.clone().map(Shown::plain);
     LinkedRow {
         link: Link { text: species.name.clone(), href: super::care_path(key) },
@@ -81,7 +82,7 @@ fn row(key: &str, species: &Species, due: Option<Date>) -> LinkedRow {
         cells: vec![
             reviewed.unwrap_or_else(|| Shown::plain("never")),
             reviewer.unwrap_or_else(|| Shown::plain("nobody")),
-            due.map_or_else(|| Shown::plain("now"), |due| Shown::plain(long_date(due))),
+            due.map_or_else(|| Shown::plain("now"), |due| Shown::plain(edition.long_date(due))),
         ],
     }
 }

@@ -11,12 +11,12 @@ use crate::figures::plan;
 use crate::figures::store::{Food, per_meal};
 use crate::figures::working::number;
 use crate::figures::{AnimalFigures, Figures};
-use crate::model::{Animal, Model, Species};
-use crate::quantity::System;
+use crate::model::{Animal, Species};
 
 use super::blocks::{Shown, Table};
 use super::due::{self, What};
-use super::frame::{Frame, long_date, short_date};
+use super::edition::Edition;
+use super::frame::Frame;
 use super::print;
 use super::record::counted;
 use super::sitter::in_quarantine;
@@ -65,13 +65,12 @@ pub fn monday(day: Date) -> Date {
 }
 
 /// Builds the work of the week that begins on a Monday.
-pub fn round(model: &Model, figures: &Figures, monday: Date) -> RoundSheet {
-    let units = model.site.units;
+pub fn round(edition: &Edition<'_>, figures: &Figures, monday: Date) -> RoundSheet {
     let sunday = days_after(monday, 6.0).unwrap_or(monday);
-    let mut kept: Vec<(bool, &Animal, &Species, &AnimalFigures)> = model
+    let mut kept: Vec<(bool, &Animal, &Species, &AnimalFigures)> = edition
         .animals
         .keys()
-        .filter_map(|key| super::of_animal(model, figures, key))
+        .filter_map(|key| super::of_animal(edition, figures, key))
         .filter(|(animal, ..)| animal.is_kept())
         .map(|(animal, species, (own, _))| {
             (in_quarantine(animal, own, monday), animal, species, own)
@@ -80,7 +79,7 @@ pub fn round(model: &Model, figures: &Figures, monday: Date) -> RoundSheet {
     kept.sort_by(|a, b| a.0.cmp(&b.0).then_with(|| a.1.name.cmp(&b.1.name)));
     let days = (0..7).filter_map(|number| days_after(monday, f64::from(number)));
     let mut days: Vec<WorkDay> =
-        days.map(|date| WorkDay { day: short_date(date), tasks: Vec::new() }).collect();
+        days.map(|date| WorkDay { day: edition.short_date(date), tasks: Vec::new() }).collect();
     let mut once = Vec::new();
     let mut week: BTreeMap<String, Food> = BTreeMap::new();
     for (apart, animal, species, own) in &kept {
@@ -96,7 +95,7 @@ pub fn round(model: &Model, figures: &Figures, monday: Date) -> RoundSheet {
                 }
             };
             if day.meal && number < 7 {
-                let (pieces, mass_g) = per_meal(model, animal, own);
+                let (pieces, mass_g) = per_meal(edition, animal, own);
                 let name = own.feeding.meal.clone().unwrap_or_else(|| "meals".to_owned());
                 let food = week.entry(name).or_default();
                 food.meals += 1;
@@ -104,11 +103,11 @@ pub fn round(model: &Model, figures: &Figures, monday: Date) -> RoundSheet {
                 food.mass_g += mass_g;
             }
             if day.meal {
-                add(Some(number), format!("feed {}", meal(own, units)));
+                add(Some(number), format!("feed {}", meal(own, edition)));
                 if is_frozen(own) {
                     add(
                         number.checked_sub(1),
-                        format!("in the evening, thaw {}", meal(own, units)),
+                        format!("in the evening, thaw {}", meal(own, edition)),
                     );
                 }
             }
@@ -130,25 +129,28 @@ pub fn round(model: &Model, figures: &Figures, monday: Date) -> RoundSheet {
         let weigh = plan::weigh_due(animal, species, own, figures.as_of);
         if let Some(due) = weigh.filter(|due| *due <= sunday) {
             let every = plan::weigh_every_days(species, own);
-            add(format!("weigh: due {}, every {every} days (common practice)", long_date(due)));
+            add(format!(
+                "weigh: due {}, every {every} days (common practice)",
+                edition.long_date(due)
+            ));
         }
-        for due in due::once(model, animal, species, own, figures.as_of) {
+        for due in due::once(edition, animal, species, own, figures.as_of) {
             // A review belongs to the species and stands once below.
             if due.date <= sunday && due.what != What::Review {
-                add(format!("{}: due {}", due.title, long_date(due.date)));
+                add(format!("{}: due {}", due.title, edition.long_date(due.date)));
             }
         }
     }
-    once.extend(reviews(model, sunday));
-    let title = format!("Round, week of {}", long_date(monday));
+    once.extend(reviews(edition, sunday));
+    let title = format!("Round, week of {}", edition.long_date(monday));
     RoundSheet {
-        frame: Frame::new(model, &super::round_path(monday), true, &title, &title, figures.as_of),
-        span: format!("{} to {}", long_date(monday), long_date(sunday)),
+        frame: Frame::new(edition, &super::round_path(monday), true, &title, &title, figures.as_of),
+        span: format!("{} to {}", edition.long_date(monday), edition.long_date(sunday)),
         days,
         once,
-        quarantine: quarantine(&kept, monday),
+        quarantine: quarantine(edition, &kept, monday),
         cleaning: cleaning(figures, monday),
-        store: store(figures, &week, units),
+        store: store(figures, &week, edition),
     }
 }
 
@@ -158,24 +160,28 @@ fn sprayed_daily(animal: &Animal) -> bool {
 }
 
 /// Species with an animal here whose care sheet has to be gone through.
-fn reviews(model: &Model, sunday: Date) -> Vec<Task> {
-    let every = model.site.review_every.days();
+fn reviews(edition: &Edition<'_>, sunday: Date) -> Vec<Task> {
+    let every = edition.site.review_every.days();
     let kept = |key: &str| {
-        model.animals.values().any(|animal| animal.is_kept() && animal.species.name == key)
+        edition.animals.values().any(|animal| animal.is_kept() && animal.species.name == key)
     };
-    let due = model.species.iter().filter(|(key, _)| kept(key)).filter_map(|(_, species)| {
+    let due = edition.species.iter().filter(|(key, _)| kept(key)).filter_map(|(_, species)| {
         let (reviewed, _) = species.reviewed?;
         let due = days_after(reviewed, every).filter(|due| *due <= sunday)?;
         Some(Task {
             who: species.name.clone(),
-            what: format!("go through its care sheet: due {}", long_date(due)),
+            what: format!("go through its care sheet: due {}", edition.long_date(due)),
         })
     });
     due.collect()
 }
 
 /// Those in quarantine, the one with fewest days left first: it has shown itself well for longest.
-fn quarantine(kept: &[(bool, &Animal, &Species, &AnimalFigures)], monday: Date) -> Option<Table> {
+fn quarantine(
+    edition: &Edition<'_>,
+    kept: &[(bool, &Animal, &Species, &AnimalFigures)],
+    monday: Date,
+) -> Option<Table> {
     let mut apart: Vec<_> = kept.iter().filter(|(apart, ..)| *apart).collect();
     apart.sort_by_key(|(.., own)| (own.quarantine_until.is_none(), own.quarantine_until));
     let rows: Vec<Vec<Shown>> = apart
@@ -185,10 +191,14 @@ fn quarantine(kept: &[(bool, &Animal, &Species, &AnimalFigures)], monday: Date) 
             vec![
                 Shown::plain(animal.name.clone()),
                 Shown::plain(species.name.clone()),
-                until.map_or_else(Shown::missing, |until| Shown::plain(long_date(until))),
-                until.map_or_else(Shown::missing, |until| {
-                    Shown::plain(days_between(monday, until).max(0).to_string())
-                }),
+                until.map_or_else(
+                    || edition.missing(),
+                    |until| Shown::plain(edition.long_date(until)),
+                ),
+                until.map_or_else(
+                    || edition.missing(),
+                    |until| Shown::plain(days_between(monday, until).max(0).to_string()),
+                ),
             ]
         })
         .collect();
@@ -219,7 +229,7 @@ fn cleaning(figures: &Figures, monday: Date) -> Vec<String> {
 }
 
 /// What the week eats, and what the next weeks eat, food by food.
-fn store(figures: &Figures, week: &BTreeMap<String, Food>, units: System) -> Option<Table> {
+fn store(figures: &Figures, week: &BTreeMap<String, Food>, edition: &Edition<'_>) -> Option<Table> {
     let none = Food::default();
     let amounts = |food: &Food| {
         if food.meals == 0 {
@@ -233,7 +243,7 @@ fn store(figures: &Figures, week: &BTreeMap<String, Food>, units: System) -> Opt
         };
         let meals = counted(food.meals as usize, "meal");
         let mass = if food.mass_g > 0.0 {
-            print::mass(food.mass_g, units)
+            print::mass(food.mass_g, edition)
         } else {
             Shown::plain("not weighed")
         };
@@ -248,7 +258,7 @@ fn store(figures: &Figures, week: &BTreeMap<String, Food>, units: System) -> Opt
     let caption = format!(
         "Freezer and shopping: what this week eats, and the {} weeks from {}",
         figures.store.weeks,
-        long_date(figures.as_of)
+        edition.long_date(figures.as_of)
     );
     let ahead = format!("{} weeks", figures.store.weeks);
     let head = ["Food", "This week", "Mass", &ahead, "Mass"];

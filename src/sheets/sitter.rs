@@ -8,13 +8,14 @@ use crate::figures::calendar::days_between;
 use crate::figures::plan;
 use crate::figures::{AnimalFigures, Figures};
 use crate::model::word::{Status, Urgency};
-use crate::model::{Animal, Model, Species};
+use crate::model::{Animal, Species};
 
 use super::animal::capital;
 use super::blocks::{Fact, Shown, Table};
 use super::door;
 use super::due::{self, What};
-use super::frame::{Frame, long_date};
+use super::edition::Edition;
+use super::frame::Frame;
 use super::picture::{self, Picture};
 use super::sitter_cards::{self as cards, Card};
 use super::sitter_days::{self as days, Event, Guesting};
@@ -83,13 +84,12 @@ pub struct Stay {
 }
 
 /// Builds a sitter's sheet.
-pub fn sitter(model: &Model, figures: &Figures, stay: &Stay) -> SitterSheet {
-    let units = model.site.units;
+pub fn sitter(edition: &Edition<'_>, figures: &Figures, stay: &Stay) -> SitterSheet {
     let mut known: Vec<(&str, Known<'_>, Guesting<'_>)> = Vec::new();
-    for key in model.animals.keys() {
+    for key in edition.animals.keys() {
         let asked = stay.animals.is_empty() || stay.animals.contains(key);
-        let Some((animal, species, of)) =
-            super::of_animal(model, figures, key).filter(|(animal, ..)| animal.is_kept() && asked)
+        let Some((animal, species, of)) = super::of_animal(edition, figures, key)
+            .filter(|(animal, ..)| animal.is_kept() && asked)
         else {
             continue;
         };
@@ -105,52 +105,56 @@ pub fn sitter(model: &Model, figures: &Figures, stay: &Stay) -> SitterSheet {
     let nights = days_between(stay.from, stay.until);
     let span = format!(
         "{} to {}, {} {}",
-        long_date(stay.from),
-        long_date(stay.until),
+        edition.long_date(stay.from),
+        edition.long_date(stay.until),
         nights + 1,
         if nights == 0 { "day" } else { "days" }
     );
-    let title = format!("Sitter's sheet, {} to {}", long_date(stay.from), long_date(stay.until));
+    let title = format!(
+        "Sitter's sheet, {} to {}",
+        edition.long_date(stay.from),
+        edition.long_date(stay.until)
+    );
     let mut before = Vec::new();
     let mut guests = Vec::new();
     for &(key, of, ref guesting) in &known {
         let (animal, species, (own, _)) = of;
-        let (moved, named) = falls_into(model, figures.as_of, stay, (animal, species, own));
+        let (moved, named) = falls_into(edition, figures.as_of, stay, (animal, species, own));
         before.extend(moved);
-        guests.push(guest(model, key, of, guesting, named));
+        guests.push(guest(edition, key, of, guesting, named));
     }
     let large = known.iter().any(|(_, (_, species, _), _)| {
         species.cautions.contains(&crate::model::word::Caution::LargeConstrictor)
     });
     let whose = if stay.animals.is_empty() { "all".to_owned() } else { stay.animals.join("+") };
     let guesting: Vec<Guesting<'_>> = known.into_iter().map(|(.., guesting)| guesting).collect();
-    let uid = |date: Date| due::uid(model, &format!("{date}.sitter.{whose}"));
+    let uid = |date: Date| due::uid(edition, &format!("{date}.sitter.{whose}"));
     SitterSheet {
-        frame: Frame::new(model, &super::sitter_path(stay), true, &title, &title, figures.as_of),
+        frame: Frame::new(edition, &super::sitter_path(stay), true, &title, &title, figures.as_of),
         span,
-        contacts: contacts(model),
-        house: house(model),
+        contacts: contacts(edition),
+        house: house(edition),
         never: never(large),
         events: cards::first_page(),
         before,
-        days: days::days(&guesting, units),
+        days: days::days(&guesting, edition),
         cards: cards::cards(&guesting),
-        calendar: days::events(&guesting, units, uid),
+        calendar: days::events(&guesting, edition, uid),
         animals: guests,
     }
 }
 
 /// What falls due in a stay: what the keeper does before leaving, and what the sitter is told.
 fn falls_into(
-    model: &Model,
+    edition: &Edition<'_>,
     as_of: Date,
     stay: &Stay,
     (animal, species, own): (&Animal, &Species, &AnimalFigures),
 ) -> (Vec<String>, Vec<Fact>) {
     let (mut moved, mut named) = (Vec::new(), Vec::new());
     let name = &animal.name;
-    for due in due::once(model, animal, species, own, as_of) {
-        let day = long_date(due.date);
+    for due in due::once(edition, animal, species, own, as_of) {
+        let day = edition.long_date(due.date);
         let inside = due.date >= stay.from && due.date <= stay.until;
         match due.what {
             // What is overdue on the first day is no work for a sitter either.
@@ -179,7 +183,7 @@ fn falls_into(
     if let Some(due) = weigh {
         moved.push(format!(
             "{name}: weigh it, due {}, or on the day you are back; the sitter does not weigh",
-            long_date(due)
+            edition.long_date(due)
         ));
     }
     (moved, named)
@@ -191,8 +195,8 @@ pub(super) fn in_quarantine(animal: &Animal, own: &AnimalFigures, day: Date) -> 
 }
 
 /// The keeper first, then the second; both vets after them, for an animal that is ill.
-fn contacts(model: &Model) -> Vec<Fact> {
-    let (vets, people): (Vec<Fact>, Vec<Fact>) = door::emergency(model)
+fn contacts(edition: &Edition<'_>) -> Vec<Fact> {
+    let (vets, people): (Vec<Fact>, Vec<Fact>) = door::emergency(edition)
         .into_iter()
         .partition(|fact| matches!(fact.label.as_str(), "Vet" | "Out of hours"));
     people.into_iter().chain(vets).map(numbered).collect()
@@ -209,13 +213,13 @@ fn numbered(fact: Fact) -> Fact {
     Fact { label, ..fact }
 }
 
-fn house(model: &Model) -> Vec<Fact> {
-    let own = model.private.house.iter();
+fn house(edition: &Edition<'_>) -> Vec<Fact> {
+    let own = edition.private.house.iter();
     let facts: Vec<Fact> = own
         .map(|(heading, text)| Fact::plain(capital(&heading.replace('_', " ")), text.clone()))
         .collect();
     if facts.is_empty() {
-        return vec![Fact::plain("Where things are", Shown::missing())];
+        return vec![Fact::plain("Where things are", edition.missing())];
     }
     facts
 }
@@ -235,15 +239,14 @@ fn never(large: bool) -> Vec<String> {
 }
 
 fn guest(
-    model: &Model,
+    edition: &Edition<'_>,
     key: &str,
     (animal, species, (own, general)): Known<'_>,
     guesting: &Guesting<'_>,
     named: Vec<Fact>,
 ) -> Guest {
     let plan = &guesting.plan;
-    let units = model.site.units;
-    let mut facts = vec![Fact::plain("Food", days::feeding(own, plan, units))];
+    let mut facts = vec![Fact::plain("Food", days::feeding(own, plan, edition))];
     if let Some(temperament) = &animal.temperament {
         facts.push(Fact::plain("As a rule", temperament.clone()));
     }
@@ -257,9 +260,9 @@ fn guest(
     }
     if let Some((from, until)) = guesting.shed {
         let between = if from == until {
-            long_date(from)
+            edition.long_date(from)
         } else {
-            format!("between {} and {}", long_date(from), long_date(until))
+            format!("between {} and {}", edition.long_date(from), edition.long_date(until))
         };
         facts.push(Fact::plain("Shed", format!("the next may come {between}, by its own last ones. Dull skin, cloudy eyes and hiding are normal then, and it may refuse food: leave it alone, keep its damp hide damp")));
     }
@@ -276,14 +279,14 @@ fn guest(
         key: key.to_owned(),
         name: animal.name.clone(),
         species: species.name.clone(),
-        picture: picture::of_animal(model, key, animal, species),
-        warnings: door::warnings(model, animal, species, own),
+        picture: picture::of_animal(edition, key, animal, species),
+        warnings: door::warnings(edition, animal, species, own),
         note: animal.notes.sitter.clone(),
         facts,
         instruments: animal
             .housing
             .as_ref()
-            .and_then(|housing| upkeep::instruments(housing, own, general, units)),
+            .and_then(|housing| upkeep::instruments(housing, own, general, edition)),
         signs: signs(species),
     }
 }

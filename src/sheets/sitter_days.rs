@@ -7,10 +7,10 @@ use crate::figures::AnimalFigures;
 use crate::figures::plan::{Day, Food, Plan};
 use crate::figures::working::number;
 use crate::model::Animal;
-use crate::quantity::{Mass, Rounding, System};
+use crate::quantity::{Mass, Rounding};
 
 use super::blocks::Shown;
-use super::frame::{long_date, short_date};
+use super::edition::Edition;
 use super::print;
 
 /// A day of one animal with its boxes.
@@ -69,12 +69,12 @@ pub struct SitterDay {
 }
 
 /// A meal: what and how much.
-pub(super) fn meal(own: &AnimalFigures, units: System) -> String {
+pub(super) fn meal(own: &AnimalFigures, edition: &Edition<'_>) -> String {
     let feeding = &own.feeding;
     let mass = feeding
         .mass_g
         .and_then(print::range::<Mass>)
-        .map(|range| range.print(units, Rounding::Nearest).into());
+        .map(|range| edition.shown(range.print(edition.units(), Rounding::Nearest)));
     let what = feeding.meal.clone().map(Shown::plain);
     let parts: Vec<Shown> = what.into_iter().chain(mass).collect();
     if parts.is_empty() {
@@ -92,13 +92,13 @@ pub(super) fn is_frozen(own: &AnimalFigures) -> bool {
 }
 
 /// How it is fed over the stay, in a sentence.
-pub(super) fn feeding(own: &AnimalFigures, plan: &Plan, units: System) -> String {
-    let last = plan.last_before.map(|date| format!("; last meal {}", long_date(date)));
+pub(super) fn feeding(own: &AnimalFigures, plan: &Plan, edition: &Edition<'_>) -> String {
+    let last = plan.last_before.map(|date| format!("; last meal {}", edition.long_date(date)));
     let last = last.unwrap_or_default();
     match plan.food {
         Food::Skipped { days, limit_days } => format!(
             "no feeding while the keeper is away: on the last day it will have gone {days} days without food, and up to {} is normal for its species{last}",
-            print::days(limit_days).first
+            print::days(limit_days, edition).first
         ),
         Food::NoneDue => format!("no meal is due in these days{last}"),
         Food::NotKnown => {
@@ -112,7 +112,7 @@ pub(super) fn feeding(own: &AnimalFigures, plan: &Plan, units: System) -> String
             };
             format!(
                 "{} on the days that say so{thaw}. Take back what it leaves{last}",
-                meal(own, units)
+                meal(own, edition)
             )
         }
     }
@@ -129,17 +129,18 @@ pub(super) struct Guesting<'a> {
 }
 
 /// Every day of a stay, the animals of each in their order.
-pub(super) fn days(guests: &[Guesting<'_>], units: System) -> Vec<SitterDay> {
+pub(super) fn days(guests: &[Guesting<'_>], edition: &Edition<'_>) -> Vec<SitterDay> {
     let Some(first) = guests.first() else { return Vec::new() };
     let day = |(number, day): (usize, &Day)| {
-        let rows =
-            guests.iter().filter_map(|guest| Some(row(guest.plan.days.get(number)?, guest, units)));
-        SitterDay { day: short_date(day.date), animals: rows.collect() }
+        let rows = guests
+            .iter()
+            .filter_map(|guest| Some(row(guest.plan.days.get(number)?, guest, edition)));
+        SitterDay { day: edition.short_date(day.date), animals: rows.collect() }
     };
     first.plan.days.iter().enumerate().map(day).collect()
 }
 
-fn row(day: &Day, guest: &Guesting<'_>, units: System) -> DayRow {
+fn row(day: &Day, guest: &Guesting<'_>, edition: &Edition<'_>) -> DayRow {
     let Guesting { animal, own, plan, apart, shed } = guest;
     let tick = |label: &str, text: String| DayBox { label: label.to_owned(), tick: true, text };
     let blank = |label: &str, text: &str| DayBox {
@@ -152,7 +153,7 @@ fn row(day: &Day, guest: &Guesting<'_>, units: System) -> DayRow {
         Some(text) => tick("Spray", text),
     };
     let food = match plan.food {
-        _ if day.meal => tick("Food", meal(own, units)),
+        _ if day.meal => tick("Food", meal(own, edition)),
         Food::NotKnown => blank("Food", "ask the keeper"),
         _ if day.resting => blank("Food", "nothing: it digests, leave it alone"),
         Food::Skipped { .. } => blank("Food", "no feeding"),
@@ -192,7 +193,7 @@ fn spraying(day: &Day, own: &AnimalFigures) -> Option<String> {
 /// moves nothing and doubles nothing.
 pub(super) fn events(
     guests: &[Guesting<'_>],
-    units: System,
+    edition: &Edition<'_>,
     uid: impl Fn(Date) -> String,
 ) -> Vec<Event> {
     let Some(first) = guests.first() else { return Vec::new() };
@@ -202,7 +203,7 @@ pub(super) fn events(
         for guest in guests {
             let Some(day) = guest.plan.days.get(number) else { continue };
             let name = &guest.animal.name;
-            let row = row(day, guest, units);
+            let row = row(day, guest, edition);
             if day.meal {
                 titles.push(format!("feed {name}"));
             }

@@ -6,10 +6,10 @@ use serde::Serialize;
 
 use crate::figures::Figures;
 use crate::figures::owed::in_force;
-use crate::model::Model;
 
 use super::blocks::{Link, Shown, SourceEntry, Table};
 use super::citing;
+use super::edition::Edition;
 use super::frame::Frame;
 
 /// The sources page.
@@ -46,12 +46,12 @@ pub struct Resting {
 }
 
 /// Builds the sources page.
-pub fn sources(model: &Model, figures: &Figures) -> SourcesSheet {
+pub fn sources(edition: &Edition<'_>, figures: &Figures) -> SourcesSheet {
     let mut uses: BTreeMap<&str, BTreeMap<&str, Vec<String>>> = BTreeMap::new();
     let mut common_practice = 0;
-    for (key, species) in &model.species {
+    for (key, species) in &edition.species {
         let mut rest = |source: &str, figure: String| {
-            if let Some((source, _)) = model.sources.get_key_value(source) {
+            if let Some((source, _)) = edition.sources.get_key_value(source) {
                 let figures = uses.entry(source).or_default().entry(key).or_default();
                 if !figures.contains(&figure) {
                     figures.push(figure);
@@ -73,14 +73,14 @@ pub fn sources(model: &Model, figures: &Figures) -> SourcesSheet {
                 .iter()
                 .for_each(|named| rest(&named.name, format!("law, {}", rule.jurisdiction)));
         }
-        for standard in crate::figures::space::in_force(model, species) {
+        for standard in crate::figures::space::in_force(edition, species) {
             rest(&standard.source, "least enclosure".to_owned());
         }
     }
     let mut laws: BTreeMap<&str, Vec<String>> = BTreeMap::new();
-    for found in in_force(model) {
+    for found in in_force(edition) {
         for named in found.law.sources() {
-            if let Some((source, _)) = model.sources.get_key_value(&named.name) {
+            if let Some((source, _)) = edition.sources.get_key_value(&named.name) {
                 uses.entry(source).or_default();
                 laws.entry(source).or_default().push(found.law.name.clone());
             }
@@ -92,23 +92,23 @@ pub fn sources(model: &Model, figures: &Figures) -> SourcesSheet {
             figures: places.clone(),
         });
         let rests = species.iter().map(|(key, figures)| Resting {
-            species: Link { text: model.species[*key].name.clone(), href: super::care_path(key) },
+            species: Link { text: edition.species[*key].name.clone(), href: super::care_path(key) },
             figures: figures.clone(),
         });
         Some(SourceUse {
-            source: citing::entry(key, place + 1, model.sources.get(*key)?),
+            source: citing::entry(key, place + 1, edition.sources.get(*key)?),
             rests: rests.chain(law).collect(),
         })
     });
-    let in_force: std::collections::BTreeSet<&str> = model
+    let in_force: std::collections::BTreeSet<&str> = edition
         .species
         .values()
-        .flat_map(|species| crate::figures::space::in_force(model, species))
+        .flat_map(|species| crate::figures::space::in_force(edition, species))
         .map(|standard| standard.name.as_str())
         .collect();
     SourcesSheet {
         frame: Frame::new(
-            model,
+            edition,
             super::SOURCES,
             false,
             "Sources",
@@ -116,30 +116,32 @@ pub fn sources(model: &Model, figures: &Figures) -> SourcesSheet {
             figures.as_of,
         ),
         sources: sources.collect(),
-        standards: in_force.into_iter().map(|name| super::care::publication(model, name)).collect(),
-        overrides: overrides(model),
+        standards: in_force
+            .into_iter()
+            .map(|name| super::care::publication(edition, name))
+            .collect(),
+        overrides: overrides(edition),
         common_practice,
     }
 }
 
 /// The figures that were overridden: by whom, why, and what the library says of them.
-fn overrides(model: &Model) -> Option<Table> {
-    let units = model.site.units;
+fn overrides(edition: &Edition<'_>) -> Option<Table> {
     let mut rows = Vec::new();
-    for species in model.species.values() {
+    for species in edition.species.values() {
         for stated in species.stated() {
             let Some(entry) = stated.overridden else { continue };
             let Some(replaced) = entry.replaced() else { continue };
             let names = |keys: &[crate::model::Named]| {
-                let short = keys.iter().filter_map(|named| model.sources.get(&named.name));
+                let short = keys.iter().filter_map(|named| edition.sources.get(&named.name));
                 short.map(crate::model::Source::short).collect::<Vec<_>>().join("; ")
             };
             let practice =
                 |names: String| if names.is_empty() { "common practice".to_owned() } else { names };
             rows.push(vec![
                 Shown::plain(format!("{}: {}", species.name, lower(&stated.label))),
-                stated.amount.print(units, stated.rounding).into(),
-                replaced.before.print(units, stated.rounding).into(),
+                edition.shown(stated.amount.print(edition.units(), stated.rounding)),
+                edition.shown(replaced.before.print(edition.units(), stated.rounding)),
                 Shown::plain(practice(names(&replaced.before_sources))),
                 Shown::plain(entry.by.clone()),
                 Shown::plain(format!("{} ({})", entry.reason, practice(names(&entry.sources)))),

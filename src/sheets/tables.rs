@@ -9,9 +9,10 @@ use crate::figures::working::number;
 use crate::model::Species;
 use crate::model::species::Stage;
 use crate::model::word::Urgency;
-use crate::quantity::{Humidity, Length, Mass, Rounding, Span, System, Temperature, print_one};
+use crate::quantity::{Humidity, Length, Mass, Rounding, Span, Temperature, print_one};
 
 use super::blocks::{Shown, Table};
+use super::edition::Edition;
 use super::print;
 
 /// For whom, the lengths that they reach, and the standard, what it asks for and what to build.
@@ -21,19 +22,19 @@ type SharedRow = (Vec<String>, (f64, f64), [Shown; 3]);
 pub fn enclosure(
     figures: &SpeciesFigures,
     titles: &dyn Fn(&str) -> String,
-    units: System,
+    edition: &Edition<'_>,
 ) -> Option<Table> {
     let kinds = figures.enclosure.iter().map(|need| &need.for_whom).collect::<BTreeSet<_>>().len();
     let mut rows: Vec<SharedRow> = Vec::new();
     for need in &figures.enclosure {
         let least = match &need.least {
-            Ok(least) => print::least(least, units),
+            Ok(least) => print::least(least, edition),
             Err(reason) => Shown::plain(format!("not worked out: {reason}")),
         };
         let build = need
             .build
             .as_ref()
-            .map_or_else(|| Shown::plain("–"), |build| print::sides(build.inside_cm, units));
+            .map_or_else(|| Shown::plain("–"), |build| print::sides(build.inside_cm, edition));
         let asked = [Shown::plain(titles(&need.standard)), least, build];
         let length = need.reference_length_cm;
         // Forms and sexes that a rule does not tell apart share a row.
@@ -49,7 +50,7 @@ pub fn enclosure(
         .into_iter()
         .map(|(names, (low, high), [standard, least, build])| {
             let length =
-                print::shown::<Length>(Some((Some(low), Some(high))), units, Rounding::Nearest);
+                print::shown::<Length>(Some((Some(low), Some(high))), edition, Rounding::Nearest);
             let everyone = names.len() > 2 && names.len() == kinds;
             let names = if everyone { "every form and sex".to_owned() } else { names.join("; ") };
             vec![Shown::plain(names), length, standard, least, build]
@@ -69,13 +70,13 @@ pub fn enclosure(
 }
 
 /// At this length, this enclosure: from birth to the top of the adult range.
-pub fn ladder(figures: &SpeciesFigures, measure: &str, units: System) -> Option<Table> {
+pub fn ladder(figures: &SpeciesFigures, measure: &str, edition: &Edition<'_>) -> Option<Table> {
     let rows = figures.ladder.iter().map(|rung| {
         let build = rung.space.build.as_ref();
         vec![
-            print::length(rung.length_cm, units),
-            print::least(&rung.space.all, units),
-            build.map_or_else(|| Shown::plain("–"), |build| print::sides(build.inside_cm, units)),
+            print::length(rung.length_cm, edition),
+            print::least(&rung.space.all, edition),
+            build.map_or_else(|| Shown::plain("–"), |build| print::sides(build.inside_cm, edition)),
         ]
     });
     let head = [measure, "At least", "Sizes to buy or build"];
@@ -87,20 +88,24 @@ pub fn ladder(figures: &SpeciesFigures, measure: &str, units: System) -> Option<
 }
 
 /// What a hygrometer may read at each zone.
-pub fn humidity(figures: &HumidityFigures, units: System) -> Option<Table> {
+pub fn humidity(figures: &HumidityFigures, edition: &Edition<'_>) -> Option<Table> {
     let rows = figures.readings.iter().map(|reading| {
-        let percent =
-            print_one(Humidity::from_percent(reading.at_most_percent), units, Rounding::Down);
+        let percent = edition.shown(print_one(
+            Humidity::from_percent(reading.at_most_percent),
+            edition.units(),
+            Rounding::Down,
+        ));
         vec![
             Shown::plain(reading.zone.clone()),
-            print::temperature(Some(reading.temperature_c), units),
+            print::temperature(Some(reading.temperature_c), edition),
             Shown::plain(format!("at most {}", percent.first)),
         ]
     });
     let mut table =
         Table::of("What the hygrometer may read", &["Zone", "At", "Reading"], rows.collect())?;
     if let Some(dew) = figures.dew_point_c {
-        let dew: Shown = print_one(Temperature::from_celsius(dew), units, Rounding::Up).into();
+        let dew: Shown =
+            edition.shown(print_one(Temperature::from_celsius(dew), edition.units(), Rounding::Up));
         table.note = Some(format!(
             "The same air reads drier where it is warmer. At the ceiling, water condenses on anything colder than {dew}."
         ));
@@ -109,16 +114,20 @@ pub fn humidity(figures: &HumidityFigures, units: System) -> Option<Table> {
 }
 
 /// Feeding by stage of life.
-pub fn feeding(species: &Species, figures: &SpeciesFigures, units: System) -> Option<Table> {
+pub fn feeding(
+    species: &Species,
+    figures: &SpeciesFigures,
+    edition: &Edition<'_>,
+) -> Option<Table> {
     let rows = species.feeding.iter().zip(&figures.feeding).map(|(stage, row)| {
         vec![
             Shown::plain(stage.name.clone()),
-            until(stage, units),
+            until(stage, edition),
             Shown::plain(stage.meal.clone().unwrap_or_else(|| "–".to_owned())),
-            amount(stage, row.mass_g, units),
+            amount(stage, row.mass_g, edition),
             row.interval_days.map_or_else(
                 || Shown::plain("–"),
-                |ends| print::shown::<Span>(Some(ends), units, Rounding::Nearest),
+                |ends| print::shown::<Span>(Some(ends), edition, Rounding::Nearest),
             ),
             per_year(row.meals_per_year),
             energy(row.energy_ratio),
@@ -136,19 +145,22 @@ pub fn feeding(species: &Species, figures: &SpeciesFigures, units: System) -> Op
     Some(table)
 }
 
-fn until(stage: &Stage, units: System) -> Shown {
-    let age = stage.until_age.map(|age| print_one(age, units, Rounding::Nearest).into());
-    let length = stage
-        .until_length
-        .map(|length| print_one::<Length>(length, units, Rounding::Nearest).into());
-    let mass =
-        stage.until_mass.map(|mass| print_one::<Mass>(mass, units, Rounding::Nearest).into());
+fn until(stage: &Stage, edition: &Edition<'_>) -> Shown {
+    let age = stage
+        .until_age
+        .map(|age| edition.shown(print_one(age, edition.units(), Rounding::Nearest)));
+    let length = stage.until_length.map(|length| {
+        edition.shown(print_one::<Length>(length, edition.units(), Rounding::Nearest))
+    });
+    let mass = stage
+        .until_mass
+        .map(|mass| edition.shown(print_one::<Mass>(mass, edition.units(), Rounding::Nearest)));
     let bounds: Vec<Shown> = [age, length, mass].into_iter().flatten().collect();
     if bounds.is_empty() { Shown::plain("old age") } else { print::join(&bounds, " or ") }
 }
 
 /// How much a meal is: the count of insects, the share of the animal's mass, the mass.
-fn amount(stage: &Stage, mass_g: Option<crate::figures::Ends>, units: System) -> Shown {
+fn amount(stage: &Stage, mass_g: Option<crate::figures::Ends>, edition: &Edition<'_>) -> Shown {
     let mut parts = Vec::new();
     if let Some(count) = &stage.count {
         let (low, high) = count.value;
@@ -159,11 +171,11 @@ fn amount(stage: &Stage, mass_g: Option<crate::figures::Ends>, units: System) ->
         }));
     }
     if let Some(share) = &stage.share {
-        let share: Shown = share.value.print(units, Rounding::Nearest).into();
+        let share: Shown = edition.shown(share.value.print(edition.units(), Rounding::Nearest));
         parts.push(Shown::plain(format!("{} of its mass", share.first)));
     }
     if let Some(range) = mass_g.and_then(print::range::<Mass>) {
-        parts.push(range.print(units, Rounding::Nearest).into());
+        parts.push(edition.shown(range.print(edition.units(), Rounding::Nearest)));
     }
     if parts.is_empty() { Shown::plain("–") } else { print::join(&parts, "; ") }
 }

@@ -7,11 +7,12 @@ use crate::figures::instruments::{humidity_offset, sure_band, temperature_offset
 use crate::figures::upkeep::clock;
 use crate::figures::working::number;
 use crate::figures::{AnimalFigures, SpeciesFigures};
+use crate::model::Animal;
 use crate::model::housing::{Housing, Instrument, Probe};
-use crate::model::{Animal, Model};
-use crate::quantity::{Humidity, Range, Rounding, System, Temperature, print_one};
+use crate::quantity::{Humidity, Range, Rounding, Temperature, print_one};
 
 use super::blocks::{Chapter, Fact, Shown, Table, WorkingBlock};
+use super::edition::Edition;
 use super::print;
 
 /// How far outside its range a reading calls for action and not for a second look; common practice, no source.
@@ -24,12 +25,11 @@ pub(super) fn upkeep(
     animal: &Animal,
     own: &AnimalFigures,
     general: &SpeciesFigures,
-    model: &Model,
+    edition: &Edition<'_>,
 ) -> Chapter {
-    let units = model.site.units;
     let mut chapter = Chapter::new("upkeep", "Heat, power and water");
     match &own.heat {
-        Some(heat) => chapter.facts.extend(heating(heat, units)),
+        Some(heat) => chapter.facts.extend(heating(heat, edition)),
         None => {
             let why = own.why.get("heat").cloned().unwrap_or_default();
             chapter.facts.push(Fact::plain("Heat", format!("not worked out: {why}")));
@@ -47,7 +47,11 @@ pub(super) fn upkeep(
         chapter.facts.push(Fact::plain("Water to hold the humidity", water));
     }
     if let Some(celsius) = own.condenses_below_c {
-        let dew: Shown = print_one(Temperature::from_celsius(celsius), units, Rounding::Up).into();
+        let dew: Shown = edition.shown(print_one(
+            Temperature::from_celsius(celsius),
+            edition.units(),
+            Rounding::Up,
+        ));
         chapter.facts.push(Fact::plain("Water settles on anything colder than", dew));
     }
     if let Some((on, off)) = own.upkeep.lights_h {
@@ -58,8 +62,10 @@ pub(super) fn upkeep(
     for lamp in &own.lamps {
         let (label, text) = match lamp {
             Ok(lamp) => {
-                let (near, far) =
-                    (print::length(lamp.nearest_cm, units), print::length(lamp.farthest_cm, units));
+                let (near, far) = (
+                    print::length(lamp.nearest_cm, edition),
+                    print::length(lamp.farthest_cm, edition),
+                );
                 let sure = lamp.nearest_interval_cm.map(|(low, high)| {
                     format!(
                         "; the nearer end may lie between {} and {} cm",
@@ -84,7 +90,7 @@ pub(super) fn upkeep(
         ));
     }
     if let Some(housing) = &animal.housing {
-        chapter.tables.extend(instruments(housing, own, general, units));
+        chapter.tables.extend(instruments(housing, own, general, edition));
     }
     chapter.workings.extend(own.heat.iter().map(|heat| WorkingBlock::from(&heat.working)));
     chapter
@@ -94,7 +100,7 @@ pub(super) fn upkeep(
     chapter
 }
 
-fn heating(heat: &HeatFigures, units: System) -> Vec<Fact> {
+fn heating(heat: &HeatFigures, edition: &Edition<'_>) -> Vec<Fact> {
     let watts = |watts: f64| format!("{} W", number(watts, 0));
     let mut facts = vec![
         Fact::plain(
@@ -120,7 +126,11 @@ fn heating(heat: &HeatFigures, units: System) -> Vec<Fact> {
         facts.push(Fact::plain("Without power", text));
     }
     if let Some(room) = heat.all_off_above_room_c {
-        let room: Shown = print_one(Temperature::from_celsius(room), units, Rounding::Down).into();
+        let room: Shown = edition.shown(print_one(
+            Temperature::from_celsius(room),
+            edition.units(),
+            Rounding::Down,
+        ));
         facts.push(Fact::plain("In a heat wave", format!("above {room} in the room, a heater that sticks on would overheat it: switch them off at the wall")));
     }
     let share = number(UNCERTAINTY * 100.0, 0);
@@ -180,7 +190,7 @@ pub(super) fn instruments(
     housing: &Housing,
     own: &AnimalFigures,
     general: &SpeciesFigures,
-    units: System,
+    edition: &Edition<'_>,
 ) -> Option<Table> {
     let mut rows = Vec::new();
     for probe in &housing.probes {
@@ -190,7 +200,7 @@ pub(super) fn instruments(
             rows.push(row::<Temperature>(
                 &format!("{}, temperature", probe.name),
                 &Wanted { low, high, offset, accuracy, margin },
-                units,
+                edition,
             ));
         }
         let ceiling = own.humidity.readings.iter().find(|reading| reading.zone == probe.name);
@@ -206,7 +216,7 @@ pub(super) fn instruments(
             rows.push(row::<Humidity>(
                 &format!("{}, humidity", probe.name),
                 &Wanted { low, high, offset, accuracy, margin },
-                units,
+                edition,
             ));
         }
     }
@@ -225,7 +235,11 @@ struct Wanted {
     margin: (f64, f64),
 }
 
-fn row<Q: crate::quantity::Quantity>(label: &str, wanted: &Wanted, units: System) -> Vec<Shown> {
+fn row<Q: crate::quantity::Quantity>(
+    label: &str,
+    wanted: &Wanted,
+    edition: &Edition<'_>,
+) -> Vec<Shown> {
     let sure = sure_band(wanted.low, wanted.high, wanted.offset, wanted.accuracy);
     let (below, above) = wanted.margin;
     let wrong = (wanted.low - below - wanted.offset, wanted.high + above - wanted.offset);
@@ -233,11 +247,14 @@ fn row<Q: crate::quantity::Quantity>(label: &str, wanted: &Wanted, units: System
         |(low, high): (f64, f64)| Range::between(Q::from_base(low), Q::from_base(high)).ok();
     let right = sure.and_then(range).map_or_else(
         || Shown::plain("too rough an instrument to be sure"),
-        |range| range.print(units, Rounding::Inward).into(),
+        |range| edition.shown(range.print(edition.units(), Rounding::Inward)),
     );
-    let below: Shown = print_one(Q::from_base(wrong.0), units, Rounding::Up).into();
-    let above: Shown = print_one(Q::from_base(wrong.1), units, Rounding::Down).into();
+    let below: Shown =
+        edition.shown(print_one(Q::from_base(wrong.0), edition.units(), Rounding::Up));
+    let above: Shown =
+        edition.shown(print_one(Q::from_base(wrong.1), edition.units(), Rounding::Down));
     let act = Shown {
+        missing: false,
         first: format!("below {} or above {}", below.first, above.first),
         second: below
             .second
@@ -272,21 +289,21 @@ fn humidity_error(instrument: &Instrument) -> (f64, f64) {
 }
 
 /// The growth still to come and when the present enclosure runs out.
-pub(super) fn lifetime(own: &AnimalFigures, units: System) -> Vec<Fact> {
+pub(super) fn lifetime(own: &AnimalFigures, edition: &Edition<'_>) -> Vec<Fact> {
     let date = |date: Option<jiff::civil::Date>| {
-        date.map_or("not expected".to_owned(), super::frame::long_date)
+        date.map_or("not expected".to_owned(), |date| edition.long_date(date))
     };
     let mut facts = Vec::new();
     if own.growth.not_enough_yet {
         facts.push(Fact::plain("Its own growth", "not enough to tell yet: the lengths leave the adult length as open as the species does"));
     }
     if let Some(cm) = own.growth.still_to_come_cm.filter(|cm| *cm >= 0.5) {
-        facts.push(Fact::plain("Growth still to come", print::length(cm, units)));
+        facts.push(Fact::plain("Growth still to come", print::length(cm, edition)));
     }
     match (&own.outgrown, own.why.get("enclosure.outgrown")) {
         (Some(outgrown), _) => {
             let dates = &outgrown.dates;
-            let at = print::length(outgrown.at_cm, units);
+            let at = print::length(outgrown.at_cm, edition);
             facts.push(Fact::plain(
                 format!("Its enclosure is outgrown at {}", at.first),
                 format!(
@@ -313,7 +330,7 @@ pub(super) fn lifetime(own: &AnimalFigures, units: System) -> Vec<Fact> {
 }
 
 /// How its weight has changed, and how long it has gone without food.
-pub(super) fn condition(own: &AnimalFigures) -> Vec<Fact> {
+pub(super) fn condition(edition: &Edition<'_>, own: &AnimalFigures) -> Vec<Fact> {
     let change =
         |percent: f64| format!("{}{} %", if percent > 0.0 { "+" } else { "" }, number(percent, 1));
     let mut facts = Vec::new();
@@ -322,10 +339,9 @@ pub(super) fn condition(own: &AnimalFigures) -> Vec<Fact> {
         facts.push(Fact::plain(format!("Weight over {span}"), text));
     }
     if let Some(days) = own.upkeep.fast_days {
-        let limit = own
-            .upkeep
-            .fast_limit_days
-            .map(|limit| format!("; up to {} is normal for its species", print::days(limit).first));
+        let limit = own.upkeep.fast_limit_days.map(|limit| {
+            format!("; up to {} is normal for its species", print::days(limit, edition).first)
+        });
         facts
             .push(Fact::plain("Days since it ate", format!("{days}{}", limit.unwrap_or_default())));
     }

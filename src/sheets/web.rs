@@ -6,9 +6,9 @@ use jiff::civil::Date;
 use serde::Serialize;
 
 use crate::figures::Figures;
-use crate::model::Model;
 
 use super::Wanted;
+use super::edition::Edition;
 use super::frame::full_address;
 
 /// The list of pages, after sitemaps.org, protocol 0.9.
@@ -58,34 +58,34 @@ pub struct Entry {
 }
 
 /// Builds the list of pages. None where the site has no address.
-pub fn sitemap(model: &Model) -> Option<Sitemap> {
-    model.site.address.as_ref()?;
-    let pages = super::plan(model).into_iter().filter_map(|wanted| {
+pub fn sitemap(edition: &Edition<'_>) -> Option<Sitemap> {
+    edition.site.address.as_ref()?;
+    let pages = super::plan(edition).into_iter().filter_map(|wanted| {
         let path = wanted.path_inside();
         let is_listed = path.ends_with(".html") && wanted != Wanted::NotFound;
-        let address = full_address(&model.site, &path)?;
+        let address = full_address(&edition.site, &path)?;
         (is_listed && !wanted.is_private())
-            .then(|| Place { address, reviewed: reviewed(model, &wanted) })
+            .then(|| Place { address, reviewed: reviewed(edition, &wanted) })
     });
     Some(Sitemap { pages: pages.collect() })
 }
 
-fn reviewed(model: &Model, wanted: &Wanted) -> Option<String> {
+fn reviewed(edition: &Edition<'_>, wanted: &Wanted) -> Option<String> {
     let (Wanted::Care(key) | Wanted::Working(key) | Wanted::Card(key)) = wanted else {
         return None;
     };
-    model.species.get(key)?.reviewed.map(|(date, _)| date.to_string())
+    edition.species.get(key)?.reviewed.map(|(date, _)| date.to_string())
 }
 
 /// Builds the feed. None where the site has no address.
-pub fn feed(model: &Model, figures: &Figures) -> Option<Feed> {
-    let home = full_address(&model.site, "")?;
+pub fn feed(edition: &Edition<'_>, figures: &Figures) -> Option<Feed> {
+    let home = full_address(&edition.site, "")?;
     let mut sheets: Vec<(Date, Entry)> = Vec::new();
-    for (key, species) in &model.species {
+    for (key, species) in &edition.species {
         let Some((date, _)) = species.reviewed else { continue };
         let summary = species.summary.clone().unwrap_or_else(|| species.scientific.clone());
         let entry = Entry {
-            address: full_address(&model.site, &super::care_path(key))?,
+            address: full_address(&edition.site, &super::care_path(key))?,
             title: species.name.clone(),
             updated: midnight(date),
             summary,
@@ -96,10 +96,10 @@ pub fn feed(model: &Model, figures: &Figures) -> Option<Feed> {
     sheets.sort_by_key(|(date, _)| std::cmp::Reverse(*date));
     let latest = sheets.first().map_or(figures.as_of, |(date, _)| *date);
     Some(Feed {
-        id: full_address(&model.site, super::FEED)?,
+        id: full_address(&edition.site, super::FEED)?,
         home,
-        title: model.site.title.clone(),
-        language: model.site.language.clone(),
+        title: edition.site.title.clone(),
+        language: edition.site.language.clone(),
         updated: midnight(latest),
         entries: sheets.into_iter().map(|(_, entry)| entry).collect(),
     })

@@ -3,7 +3,8 @@
 use crate::figures::SpeciesFigures;
 use crate::figures::quoting::{quotable, quotes};
 use crate::model::Species;
-use crate::quantity::System;
+
+use super::edition::Edition;
 
 /// A chapter of Markdown: its heading and the text under it.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -15,7 +16,7 @@ pub struct Passage {
 }
 
 /// Puts the figures that the words quote in their places.
-pub fn with_figures(species: &Species, figures: &SpeciesFigures, units: System) -> String {
+pub fn with_figures(species: &Species, figures: &SpeciesFigures, edition: &Edition<'_>) -> String {
     let Some(words) = &species.words else { return String::new() };
     let known = quotable(species, Some(figures));
     let mut text = String::with_capacity(words.text.len());
@@ -23,7 +24,9 @@ pub fn with_figures(species: &Species, figures: &SpeciesFigures, units: System) 
     for quote in quotes(&words.text) {
         text.push_str(&words.text[from..quote.span.start]);
         match known.iter().find(|quotable| quotable.name == quote.name) {
-            Some(quotable) => text.push_str(&quotable.print(units).to_string()),
+            Some(quotable) => {
+                text.push_str(&edition.shown(quotable.print(edition.units())).to_string())
+            }
             None => text.push_str(&words.text[quote.span.clone()]),
         }
         from = quote.span.end;

@@ -3,11 +3,12 @@
 use serde::Serialize;
 
 use crate::figures::{Figures, SpeciesFigures};
+use crate::model::Species;
 use crate::model::word::Word;
-use crate::model::{Model, Species};
 
 use super::blocks::WorkingBlock;
 use super::care;
+use super::edition::Edition;
 use super::frame::Frame;
 
 /// The workings of a care sheet.
@@ -36,13 +37,13 @@ pub struct Worked {
 
 /// Builds the page of a species' workings.
 pub fn working(
-    model: &Model,
+    edition: &Edition<'_>,
     figures: &Figures,
     key: &str,
     species: &Species,
     of: &SpeciesFigures,
 ) -> WorkingSheet {
-    let chapters = care::care(model, figures, key, species, of).chapters.into_iter();
+    let chapters = care::care(edition, figures, key, species, of).chapters.into_iter();
     let worked = chapters.filter(|chapter| !chapter.workings.is_empty()).map(|chapter| Worked {
         id: chapter.id,
         title: chapter.title,
@@ -50,7 +51,7 @@ pub fn working(
     });
     WorkingSheet {
         frame: Frame::new(
-            model,
+            edition,
             &super::working_path(key),
             false,
             &format!("{}: how it was worked out", species.name),

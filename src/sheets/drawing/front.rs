@@ -7,10 +7,11 @@ use crate::figures::working::number;
 use crate::figures::{AnimalFigures, SpeciesFigures};
 use crate::model::word::Word;
 use crate::model::{Animal, Species};
-use crate::quantity::{Dimensions, Humidity, Rounding, System, Temperature, print_one};
+use crate::quantity::{Dimensions, Humidity, Rounding, Temperature, print_one};
 use crate::sheets::index::lengths;
 use crate::sheets::print;
 
+use super::super::edition::Edition;
 use super::{Block, Drawing, Front, Part, Picture, Zone, percent};
 
 /// The lines on which heaters, lamps and probes stand, shares of the height; a heater below the floor stands on the last.
@@ -20,7 +21,7 @@ const LINES: [f64; 4] = [0.12, 0.4, 0.68, 0.93];
 pub(in crate::sheets) fn front(
     animal: &Animal,
     own: &AnimalFigures,
-    units: System,
+    edition: &Edition<'_>,
 ) -> Option<Drawing> {
     let housing = animal.housing.as_ref()?;
     let [long, _, high] = inside_cm(housing)?;
@@ -45,7 +46,7 @@ pub(in crate::sheets) fn front(
     for (place, zone) in own.zones.iter().enumerate() {
         let Some(cm) = zone.at_cm else { continue };
         let temperature = |celsius: Option<f64>, when: &str| {
-            celsius.map(|celsius| format!("{} {when}", print::temperature(Some(celsius), units)))
+            celsius.map(|celsius| format!("{} {when}", print::temperature(Some(celsius), edition)))
         };
         let mut said: Vec<String> =
             [temperature(zone.day_c, "by day"), temperature(zone.night_c, "by night")]
@@ -53,9 +54,9 @@ pub(in crate::sheets) fn front(
                 .flatten()
                 .collect();
         let ceiling = own.humidity.readings.iter().find(|reading| reading.zone == zone.zone);
-        let most = ceiling.map(|reading| at_most(reading, units));
+        let most = ceiling.map(|reading| at_most(reading, edition));
         if let Some(celsius) = zone.day_c {
-            let reads = print::temperature(Some(celsius), units).first;
+            let reads = print::temperature(Some(celsius), edition).first;
             places.push((cm / long, None, reads, most.clone()));
         }
         said.extend(most.map(|most| format!("hygrometer {most}")));
@@ -113,9 +114,9 @@ pub(in crate::sheets) fn front(
 }
 
 /// What a hygrometer may read.
-fn at_most(reading: &Reading, units: System) -> String {
+fn at_most(reading: &Reading, edition: &Edition<'_>) -> String {
     let most = Humidity::from_percent(reading.at_most_percent);
-    format!("at most {}", print_one(most, units, Rounding::Down).first)
+    format!("at most {}", edition.shown(print_one(most, edition.units(), Rounding::Down)).first)
 }
 
 /// Places nearer than this to the one before, as a share of the width, are written a line lower.
@@ -142,7 +143,7 @@ fn zones(mut places: Vec<Along>) -> Vec<Zone> {
 pub(in crate::sheets) fn grown(
     species: &Species,
     of: &SpeciesFigures,
-    units: System,
+    edition: &Edition<'_>,
 ) -> Option<Drawing> {
     let space = grown_space(&of.enclosure)?;
     let [long, _, high] = space.inside_cm;
@@ -159,10 +160,10 @@ pub(in crate::sheets) fn grown(
     let mut said = Vec::new();
     for (zone, ends, share) in along {
         let Some(range) = ends.and_then(print::range::<Temperature>) else { continue };
-        let reads = range.print(units, Rounding::Nearest);
+        let reads = edition.shown(range.print(edition.units(), Rounding::Nearest));
         let reading =
             of.humidity.readings.iter().find(|reading| zone.starts_with(reading.zone.as_str()));
-        let most = reading.map(|reading| at_most(reading, units));
+        let most = reading.map(|reading| at_most(reading, edition));
         let damp = most.as_ref().map(|most| format!(", hygrometer {most}")).unwrap_or_default();
         said.push(format!("{zone} {}{damp}", reads.first));
         places.push((share, Some(zone.to_owned()), reads.first, most));
@@ -173,10 +174,10 @@ pub(in crate::sheets) fn grown(
     let longest = lengths(species).and_then(|(low, high)| high.or(low));
     let lies = longest.filter(|cm| *cm <= long);
     let animal = lies.map(|cm| {
-        format!(" The bar on the floor is an animal of {}.", print::length(cm, units).first)
+        format!(" The bar on the floor is an animal of {}.", print::length(cm, edition).first)
     });
     let animal = animal.unwrap_or_default();
-    let sides = print::sides(space.inside_cm, units).first;
+    let sides = print::sides(space.inside_cm, edition).first;
     let text = format!("From the warm end on the left: {}.{animal}", said.join("; "));
     Some(Drawing {
         id: "front".to_owned(),
