@@ -216,7 +216,7 @@ fn plain(value: &Value) -> Option<String> {
             cells?.join(" | ")
         }
         Value::Object(entries) => {
-            let first = entries.get("first").filter(|_| entries.len() == 2)?;
+            let first = entries.get("first").filter(|_| entries.contains_key("missing"))?;
             let second =
                 entries.get("second").and_then(Value::as_str).map(|second| format!(" ({second})"));
             format!("{}{}", plain(first)?, second.unwrap_or_default())

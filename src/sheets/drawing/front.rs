@@ -11,8 +11,8 @@ use crate::quantity::{Dimensions, Humidity, Rounding, Temperature, print_one};
 use crate::sheets::index::lengths;
 use crate::sheets::print;
 
-use super::super::edition::Edition;
 use super::{Block, Drawing, Front, Part, Picture, Zone, percent};
+use crate::sheets::edition::Edition;
 
 /// The lines on which heaters, lamps and probes stand, shares of the height; a heater below the floor stands on the last.
 const LINES: [f64; 4] = [0.12, 0.4, 0.68, 0.93];
