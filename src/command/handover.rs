@@ -8,7 +8,7 @@ use crate::render::theme;
 use crate::write::write_some;
 
 use super::open::open;
-use super::{Ended, Failure, Outcome, Outside, Whereabouts};
+use super::{Ended, Failure, Outcome, Outside, Whereabouts, read_language};
 
 #[derive(Debug, Args)]
 pub(super) struct Arguments {
@@ -17,6 +17,9 @@ pub(super) struct Arguments {
     /// Whom the sheet is addressed to
     #[arg(long = "for", value_name = "NAME")]
     addressed_to: Option<String>,
+    /// The language of the sheet, such as de [default: that of the site]
+    #[arg(long, value_name = "TAG", value_parser = read_language)]
+    language: Option<String>,
     #[command(flatten)]
     at: Whereabouts,
 }
@@ -48,8 +51,9 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
     if finding::stops(&before) {
         return Ok(Outcome::Stopped);
     }
+    let language = arguments.language.as_deref();
     let addressed_to = arguments.addressed_to.as_deref();
-    let set = compile::handover(&opened.sources, checked, animal, addressed_to);
+    let set = compile::handover(&opened.sources, checked, animal, addressed_to, language);
     let set: Result<_, Vec<Finding>> = set.and_then(|file| {
         Ok((file, compile::private_photos(&opened.sources, checked, &[animal.to_owned()])?))
     });

@@ -24,6 +24,8 @@ use std::path::PathBuf;
 use clap::{Args, Parser, Subcommand};
 use jiff::civil::Date;
 
+use crate::language::Catalogue;
+
 /// How a run ended. The number is the exit status.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Outcome {
@@ -105,6 +107,15 @@ struct Whereabouts {
     /// The day that the sheets are for [default: today]
     #[arg(long, value_name = "DATE", value_parser = read_date)]
     as_of: Option<Date>,
+}
+
+fn read_language(text: &str) -> Result<String, String> {
+    match Catalogue::of(text) {
+        Some(_) => Ok(text.to_owned()),
+        None => {
+            Err(format!("there are labels in {}", Catalogue::tags().collect::<Vec<_>>().join(", ")))
+        }
+    }
 }
 
 fn read_date(text: &str) -> Result<Date, String> {

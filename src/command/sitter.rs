@@ -9,7 +9,7 @@ use crate::figures::plan::LONGEST_DAYS;
 use crate::finding::did_you_mean;
 
 use super::open::open;
-use super::{Ended, Failure, Outside, Whereabouts, read_date};
+use super::{Ended, Failure, Outside, Whereabouts, read_date, read_language};
 
 #[derive(Debug, Args)]
 pub(super) struct Arguments {
@@ -21,6 +21,9 @@ pub(super) struct Arguments {
     /// The last day away
     #[arg(long, value_name = "DATE", value_parser = read_date)]
     until: Date,
+    /// The language of the sheet, such as de [default: that of the site]
+    #[arg(long, value_name = "TAG", value_parser = read_language)]
+    language: Option<String>,
     #[command(flatten)]
     at: Whereabouts,
 }
@@ -50,8 +53,9 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
             return Err(Failure::Said(format!("no animal `{animal}` is kept here; {near}")));
         }
     }
+    let language = arguments.language.as_deref();
     let stay = (arguments.from, arguments.until);
     opened.write_sheet(outside, &arguments.animals, |sources, checked| {
-        compile::sitter(sources, checked, stay, &arguments.animals)
+        compile::sitter(sources, checked, stay, &arguments.animals, language)
     })
 }

@@ -13,6 +13,11 @@ use crate::source::Sources;
 use super::Checked;
 use super::open::on_the_sheet;
 
+/// The model in the language that was asked for, or in that of the site.
+fn edition<'a>(checked: &'a Checked, language: Option<&'a str>) -> Edition<'a> {
+    Edition::further(&checked.model, language.unwrap_or(&checked.model.site.language))
+}
+
 /// Sets the handover sheet of one animal, addressed to somebody where a name is given.
 ///
 /// # Errors
@@ -22,15 +27,16 @@ pub fn handover(
     checked: &Checked,
     animal: &str,
     addressed_to: Option<&str>,
+    language: Option<&str>,
 ) -> Result<File, Vec<Finding>> {
     let look = Look::new(sources)?;
-    let edition = Edition::of_site(&checked.model);
+    let edition = edition(checked, language);
     let sheet = sheets::handover_sheet(&edition, &checked.figures, animal, addressed_to)
         .ok_or_else(Vec::new)?;
     let before = on_the_sheet(sources, checked, animal);
     let sheet = sheets::Sheet::Handover(Box::new(HandoverSheet { before, ..sheet }));
-    look.set(sources, edition.language(), &Wanted::Handover(animal.to_owned()), &sheet)
-        .map_err(|finding| vec![finding])
+    let wanted = edition.wanted(Wanted::Handover(animal.to_owned()));
+    look.set(sources, edition.language(), &wanted, &sheet).map_err(|finding| vec![finding])
 }
 
 /// Sets the sheet for somebody who looks after the animals from one day to another, and the calendar beside it.
@@ -42,9 +48,10 @@ pub fn sitter(
     checked: &Checked,
     (from, until): (Date, Date),
     animals: &[String],
+    language: Option<&str>,
 ) -> Result<Vec<File>, Vec<Finding>> {
     let stay = Stay { from, until, animals: animals.to_vec() };
-    let edition = Edition::of_site(&checked.model);
+    let edition = edition(checked, language);
     let sheet = sheets::sitter::sitter(&edition, &checked.figures, &stay);
     let as_of = checked.figures.as_of;
     let here = |key: &String| animals.is_empty() || animals.contains(key);
@@ -52,7 +59,7 @@ pub fn sitter(
     let of: Vec<_> = of.into_iter().map(|(_, animal)| animal).collect();
     let revision = due::revision(&of, as_of);
     let events = calendar(&sheet.calendar, &sheet.frame.title, as_of, revision);
-    let wanted = Wanted::Sitter(stay);
+    let wanted = edition.wanted(Wanted::Sitter(stay));
     let page = Look::new(sources)?
         .set(sources, edition.language(), &wanted, &sheets::Sheet::Sitter(Box::new(sheet)))
         .map_err(|finding| vec![finding])?;
@@ -64,8 +71,13 @@ pub fn sitter(
 ///
 /// # Errors
 /// The findings that templates of the site's own have caused.
-pub fn round(sources: &Sources, checked: &Checked, day: Date) -> Result<Vec<File>, Vec<Finding>> {
-    let wanted = Wanted::Round(sheets::round::monday(day));
+pub fn round(
+    sources: &Sources,
+    checked: &Checked,
+    day: Date,
+    language: Option<&str>,
+) -> Result<Vec<File>, Vec<Finding>> {
+    let wanted = edition(checked, language).wanted(Wanted::Round(sheets::round::monday(day)));
     let sheet = sheets::build(&checked.model, &checked.figures, &wanted).ok_or_else(Vec::new)?;
     let page = Look::new(sources)?
         .set(sources, wanted.language(&checked.model), &wanted, &sheet)

@@ -6,7 +6,7 @@ use crate::finding::{FileId, Place, Severity};
 use crate::quantity::{Mass, Power, Price, Range, Span, System, Volume};
 
 use super::cited::Named;
-use super::species::Words;
+use super::species::{Translation, Words};
 
 /// The site's settings.
 #[derive(Debug, Clone, PartialEq)]
@@ -19,6 +19,8 @@ pub struct Site {
     pub footer: Option<String>,
     /// The language of its pages, a BCP 47 tag.
     pub language: String,
+    /// Further languages in which its public pages stand, BCP 47 tags.
+    pub languages: Vec<Named>,
     /// The units printed first.
     pub units: System,
     /// The paper it prints on.
@@ -70,6 +72,7 @@ impl Default for Site {
             title: String::new(),
             footer: None,
             language: "en".to_owned(),
+            languages: Vec::new(),
             units: System::Metric,
             paper: Paper::A4,
             address: None,
@@ -216,4 +219,27 @@ pub struct Page {
     pub title: String,
     /// Its words.
     pub words: Words,
+    /// The same in further languages, by their tags.
+    pub translations: BTreeMap<String, Translation>,
+}
+
+impl Page {
+    /// Its words in every language.
+    pub fn all_words(&self) -> impl Iterator<Item = &Words> {
+        let further = self.translations.values().map(|one| &one.words);
+        std::iter::once(&self.words).chain(further)
+    }
+}
+
+impl Site {
+    /// Every language of its public pages, its own first, none twice.
+    pub fn all_languages(&self) -> Vec<&str> {
+        let mut all = vec![self.language.as_str()];
+        for further in &self.languages {
+            if !all.contains(&further.name.as_str()) {
+                all.push(&further.name);
+            }
+        }
+        all
+    }
 }

@@ -84,8 +84,12 @@ pub struct Species {
     pub legal: Legal,
     /// The figures of it that a nearer folder has replaced, each once.
     pub overrides: Vec<super::Override>,
+    /// The language of its texts, a BCP 47 tag; none means that of the site.
+    pub language: Option<String>,
     /// Its words, in Markdown.
     pub words: Option<Words>,
+    /// Its words in further languages, by their tags.
+    pub translations: BTreeMap<String, Translation>,
 }
 
 impl Species {
@@ -307,6 +311,25 @@ pub struct LegalRule {
     pub paper: Option<String>,
     /// Who says so.
     pub sources: Vec<Named>,
+}
+
+impl Species {
+    /// Its words in every language.
+    pub fn all_words(&self) -> impl Iterator<Item = &Words> {
+        let further = self.translations.values().map(|one| &one.words);
+        self.words.iter().chain(further)
+    }
+}
+
+/// The words of a species or a page in a further language.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Translation {
+    /// The name in that language: the heading at the top.
+    pub title: Option<String>,
+    /// One sentence: what stands between that heading and the first chapter.
+    pub summary: Option<String>,
+    /// The rest of the words.
+    pub words: Words,
 }
 
 /// Words in Markdown.

@@ -30,7 +30,7 @@ use rayon::prelude::*;
 use crate::finding::{Finding, Place};
 use crate::model::map::Map;
 use crate::model::{Animal, Model};
-use crate::source::{Role, SourceFile, Sources};
+use crate::source::{Layer, Role, SourceFile, Sources, in_language};
 
 pub use map::map_of;
 pub use photo::told as photo_fault;
@@ -78,8 +78,18 @@ pub fn parse(sources: &Sources) -> (Model, Vec<Finding>) {
             read.words = sources
                 .named(Role::Words, name)
                 .map(|file| gather(&mut findings, words::words(file)));
+            // What is built in is written in English, whatever the language of the site.
+            if file.layer == Layer::BuiltIn && read.language.is_none() {
+                read.language = Some("en".to_owned());
+            }
             model.species.insert(name.to_owned(), read);
         }
+    }
+    for (name, file) in sources.nearest(Role::Words) {
+        let (owner, Some(language)) = in_language(name) else { continue };
+        let Some(species) = model.species.get_mut(owner) else { continue };
+        let read = gather(&mut findings, words::translation(file));
+        species.translations.insert(language.to_owned(), read);
     }
     model.overrides = gather(&mut findings, overrides::overrides(sources, &mut model.species));
     for (name, file) in sources.nearest(Role::Map) {
@@ -102,7 +112,18 @@ pub fn parse(sources: &Sources) -> (Model, Vec<Finding>) {
         if name.is_empty() {
             continue; // A place in the folder that could not be read stands in for a file.
         }
-        model.pages.insert(name.to_owned(), gather(&mut findings, words::page(name, file)));
+        // A page in a further language belongs to the page whose name it bears; the names come in order, the page first.
+        match in_language(name) {
+            (owner, Some(language)) if model.pages.contains_key(owner) => {
+                let read = gather(&mut findings, words::translation(file));
+                if let Some(page) = model.pages.get_mut(owner) {
+                    page.translations.insert(language.to_owned(), read);
+                }
+            }
+            _ => drop(
+                model.pages.insert(name.to_owned(), gather(&mut findings, words::page(name, file))),
+            ),
+        }
     }
     let named: Vec<_> = photo::named(&model).collect();
     for photo in named {

@@ -5,9 +5,9 @@ use std::collections::BTreeMap;
 use crate::finding::{FileId, Finding, Severity, did_you_mean};
 use crate::model::site::{Contact, Paper, Wording};
 use crate::model::word::Word;
-use crate::model::{Private, Site};
+use crate::model::{Named, Private, Site};
 use crate::quantity::{self, Price, System};
-use crate::source::SourceFile;
+use crate::source::{SourceFile, is_language_tag};
 
 use super::codes;
 use super::store;
@@ -49,6 +49,7 @@ pub(super) fn site(file: &SourceFile) -> (Site, Vec<Finding>) {
             title: top.text("title").unwrap_or_default(),
             footer: top.text("footer"),
             language: top.text("language").unwrap_or(standing.language),
+            languages: languages(top),
             units: top.word("units").map_or(standing.units, |(units, _)| units),
             paper: top.word::<Paper>("paper").map_or(standing.paper, |(paper, _)| paper),
             address: top.text("address"),
@@ -85,9 +86,25 @@ pub(super) fn site(file: &SourceFile) -> (Site, Vec<Finding>) {
     })
 }
 
+/// Further languages. Each names a folder of the output, so that nothing but a tag will do.
+fn languages(top: &Table<'_, '_>) -> Vec<Named> {
+    let mut all = top.list("languages");
+    all.retain(|named| {
+        let is_tag = is_language_tag(&named.name);
+        if !is_tag {
+            let message =
+                format!("`languages` has `{}`, which is not a language's tag", named.name);
+            let finding = Finding::new(&codes::WORD_UNKNOWN, named.place, message);
+            top.report(finding.help("write two or three letters, such as \"de\" or \"pt-BR\""));
+        }
+        is_tag
+    });
+    all
+}
+
 /// `[wording.NAME]`: the words that the law of a jurisdiction sets.
 fn wordings(table: &Table<'_, '_>) -> Vec<Wording> {
-    let one = |named: crate::model::Named| {
+    let one = |named: Named| {
         let words = table.table(&named.name)?;
         let wording =
             Wording { named, notice: words.text("notice"), release: words.text("release") };

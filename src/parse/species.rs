@@ -96,7 +96,9 @@ pub(super) fn species(file: &SourceFile) -> (Option<Species>, Vec<Finding>) {
             signs: top.tables("sign").iter().filter_map(sign).collect(),
             legal: top.table("legal").map(|table| legal(&table)).unwrap_or_default(),
             overrides: Vec::new(),
+            language: top.text("language"),
             words: None,
+            translations: BTreeMap::new(),
         };
         let whole = kind.is_some() && habit.is_some() && diet.is_some() && size.is_some();
         (name.is_some() && scientific.is_some() && whole).then_some(species)

@@ -1,10 +1,12 @@
 //! Markdown words: what would run in a reader's browser is reported here and never rendered.
 
+use std::collections::BTreeMap;
+
 use pulldown_cmark::{Event, Parser, Tag, TagEnd};
 
 use crate::finding::{Finding, Place};
 use crate::model::Page;
-use crate::model::species::Words;
+use crate::model::species::{Translation, Words};
 use crate::source::SourceFile;
 
 use super::codes;
@@ -68,7 +70,28 @@ pub fn is_safe_address(address: &str) -> bool {
 pub(super) fn page(name: &str, file: &SourceFile) -> (Page, Vec<Finding>) {
     let (words, findings) = words(file);
     let title = first_heading(&words.text).unwrap_or_else(|| name.replace('-', " "));
-    (Page { title, words }, findings)
+    (Page { title, words, translations: BTreeMap::new() }, findings)
+}
+
+/// Words in a further language: a heading of the first level is the name there, what follows up to the next heading a sentence on
+/// it.
+pub(super) fn translation(file: &SourceFile) -> (Translation, Vec<Finding>) {
+    let (mut words, findings) = words(file);
+    let text = words.text.trim_start();
+    let (title, rest) = match text.strip_prefix("# ") {
+        Some(titled) => {
+            let (title, rest) = titled.split_once('\n').unwrap_or((titled, ""));
+            (Some(title.trim().trim_end_matches('#').trim().to_owned()), rest)
+        }
+        None => (None, text),
+    };
+    let before = rest.split("\n#").next().unwrap_or_default().trim();
+    let summary = (title.is_some() && !before.is_empty() && !rest.trim_start().starts_with('#'))
+        .then(|| before.split_whitespace().collect::<Vec<_>>().join(" "));
+    if title.is_some() {
+        words.text = rest.to_owned();
+    }
+    (Translation { title, summary, words }, findings)
 }
 
 fn first_heading(text: &str) -> Option<String> {

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use crate::compile::Checked;
 use crate::finding::{self, FileId, Finding};
-use crate::source::{Role, SourceFile, Sources};
+use crate::source::{Role, SourceFile, Sources, in_language};
 
 /// The files that have changed, where nothing else has: no file came, went or moved.
 #[derive(Debug, Default, PartialEq, Eq)]
@@ -34,7 +34,9 @@ impl Edited {
             edited.files.insert(after.id);
             match after.role {
                 Role::Animal | Role::Log => drop(edited.animals.insert(after.name.clone())),
-                Role::Species | Role::Words => drop(edited.species.insert(after.name.clone())),
+                Role::Species | Role::Words => {
+                    edited.species.insert(in_language(&after.name).0.to_owned());
+                }
                 Role::Page => edited.pages = true,
                 Role::Template | Role::Theme => edited.look = true,
                 _ => return None,

@@ -243,6 +243,7 @@ pub static RULES: &[&Rule] = &[
     &site::library_overridden::RULE,
     &site::private_value_in_public::RULE,
     &site::safety_lowered::RULE,
+    &site::language_without_labels::RULE,
     &site::standards_missing::RULE,
 ];
 

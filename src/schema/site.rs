@@ -16,10 +16,11 @@ pub(super) const FIELDS: &[Field] = &[
         "Printed at the foot of every page",
         Form::Text(&["Everything here is invented."]),
     ),
+    may("language", "The language of the pages; without it, en", Form::Text(&["en"])),
     may(
-        "language",
-        "The language that the pages say they are in; without it, en",
-        Form::Text(&["en"]),
+        "languages",
+        "Further languages of the public pages, each in a folder of its own",
+        Form::Texts(&["de"]),
     ),
     may(
         "units",

@@ -17,6 +17,7 @@ pub(super) const FIELDS: &[Field] = &[
     may("cautions", "Dangers to people", Form::Words(spellings::<Caution>)),
     may("reviewed", "When its figures were last gone through", Form::Date),
     may("reviewer", "By whom they were gone through", Form::Texts(&["Example Reviewer"])),
+    may("language", "The language of its texts; without it, that of the site", Form::Text(&["en"])),
     may(
         "summary",
         "One sentence for the index",

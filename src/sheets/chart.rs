@@ -200,6 +200,7 @@ pub(super) fn days_through(from: Date, until: Date, steps: u32) -> Vec<Date> {
 #[cfg(test)]
 mod tests {
     use super::{days_through, even_step, month_marks};
+    use crate::model::Model;
     use jiff::civil::date;
 
     #[test]
@@ -213,9 +214,11 @@ mod tests {
 
     #[test]
     fn a_long_life_has_few_marks() {
-        let marks = month_marks(date(1996, 5, 1), date(2026, 11, 25));
+        let model = Model::default();
+        let edition = Edition::of_site(&model);
+        let marks = month_marks(&edition, date(1996, 5, 1), date(2026, 11, 25));
         assert!((4..=7).contains(&marks.len()), "{marks:?}");
-        assert!(month_marks(date(2026, 1, 2), date(2026, 12, 1)).len() == 3);
+        assert!(month_marks(&edition, date(2026, 1, 2), date(2026, 12, 1)).len() == 3);
     }
 
     #[test]

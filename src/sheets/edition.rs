@@ -9,6 +9,7 @@ use crate::model::Model;
 use crate::model::word::Word;
 use crate::quantity::{Printed, System};
 
+use super::Wanted;
 use super::blocks::Shown;
 
 /// The model in one language. It stands for the model wherever that is read.
@@ -40,6 +41,15 @@ impl<'a> Edition<'a> {
             return Edition::of_site(model);
         }
         Edition { model, catalogue: Catalogue::nearest(language), folder: language }
+    }
+
+    /// A page in this language.
+    pub fn wanted(&self, page: Wanted) -> Wanted {
+        if self.folder.is_empty() {
+            page
+        } else {
+            Wanted::In(self.folder.to_owned(), Box::new(page))
+        }
     }
 
     /// A label.

@@ -139,6 +139,12 @@ pub fn plan(model: &Model) -> Vec<Wanted> {
         wanted.push(Wanted::Record(key.clone()));
     }
     wanted.extend(model.pages.keys().cloned().map(Wanted::Page));
+    let further = model.site.all_languages().into_iter().skip(1);
+    let further = further.flat_map(|language| {
+        let public = wanted.iter().filter(|wanted| wanted.is_in_every_language());
+        public.map(|wanted| Wanted::In(language.to_owned(), Box::new(wanted.clone())))
+    });
+    wanted.extend(further.collect::<Vec<_>>());
     wanted.sort_by_key(Wanted::path);
     wanted
 }

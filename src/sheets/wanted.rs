@@ -160,6 +160,13 @@ impl Wanted {
         )
     }
 
+    /// Whether it stands in every language of the site: what visitors read. Private sheets are in the language of those who keep the
+    /// animals, and what machines read is there once.
+    pub fn is_in_every_language(&self) -> bool {
+        !self.is_private()
+            && !matches!(self, Wanted::NotFound | Wanted::Sitemap | Wanted::Feed | Wanted::In(..))
+    }
+
     /// The language that it is in.
     pub fn language<'a>(&'a self, model: &'a Model) -> &'a str {
         match self {

@@ -62,6 +62,31 @@ pub fn look() -> Vec<(String, &'static [u8])> {
     files
 }
 
+/// The name of words without the language that ends it, and that language: `boa` and `de` of `boa.de`.
+///
+/// # Examples
+/// ```
+/// use wardsheet::source::in_language;
+/// assert_eq!(in_language("boa.de"), ("boa", Some("de")));
+/// assert_eq!(in_language("boa.pt-BR"), ("boa", Some("pt-BR")));
+/// assert_eq!(in_language("boa"), ("boa", None));
+/// ```
+pub fn in_language(name: &str) -> (&str, Option<&str>) {
+    match name.rsplit_once('.') {
+        Some((owner, tag)) if is_language_tag(tag) => (owner, Some(tag)),
+        _ => (name, None),
+    }
+}
+
+/// Whether a text has the form of a language's tag: two or three letters, and those of a place or a script behind a stroke.
+pub fn is_language_tag(text: &str) -> bool {
+    let letters = |part: &str, lengths: std::ops::RangeInclusive<usize>| {
+        lengths.contains(&part.len()) && part.chars().all(|c| c.is_ascii_alphabetic())
+    };
+    let (language, place) = text.split_once('-').unwrap_or((text, "AA"));
+    letters(language, 2..=3) && letters(place, 2..=4)
+}
+
 /// Tells from a path inside a site or library what a file is for, and its name.
 ///
 /// Species and animals may be sorted into folders of their own under `species/` and `animals/`.

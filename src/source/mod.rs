@@ -12,6 +12,7 @@ pub mod read;
 mod bytes;
 
 pub use git::{GitError, Repository};
+pub use library::{in_language, is_language_tag};
 pub use read::{Folder, ReadError, text_of};
 
 use crate::finding::FileId;

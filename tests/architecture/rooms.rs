@@ -37,7 +37,7 @@ pub(crate) const ROWS: &[Row] = &[
     ("figures/document.rs", &["figures"], &["jiff", "serde_json"]),
     (
         "proof",
-        &["quantity", "finding", "source", "model", "parse", "figures", "proof"],
+        &["quantity", "finding", "language", "source", "model", "parse", "figures", "proof"],
         &["jiff", "proptest", "rayon", "strsim"],
     ),
     ("changes", &["quantity", "model", "figures", "changes"], &["jiff", "serde_json"]),
@@ -67,8 +67,8 @@ pub(crate) const ROWS: &[Row] = &[
     (
         "command",
         &[
-            "finding", "source", "model", "parse", "schema", "figures", "proof", "changes",
-            "render", "write", "compile", "preview",
+            "finding", "language", "source", "model", "parse", "schema", "figures", "proof",
+            "changes", "render", "write", "compile", "preview",
         ],
         &["clap", "jiff", "include_dir", "indicatif", "serde_json"],
     ),

@@ -23,7 +23,7 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     for law in in_force(evidence.model) {
         let Some(rule) = &law.law.delivery else { continue };
         let Some(language) = &rule.about.language else { continue };
-        if first(language) == first(&site.language) {
+        if site.all_languages().into_iter().any(|other| first(other) == first(language)) {
             continue;
         }
         let message = format!(
@@ -32,7 +32,8 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
             site.language,
             article(&rule.ground)
         );
-        let what = "hand a sheet in that language over as well, or write the site in it and say so in language";
+        let what =
+            "add the language to languages in wardsheet.toml, or hand a sheet in it over as well";
         found.push(Finding::new(&CODE, law.named.place, message).help(help(
             what,
             rule.says.as_ref(),

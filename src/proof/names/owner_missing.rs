@@ -2,7 +2,7 @@
 
 use crate::finding::{Code, Finding, Place, Severity, Subject, did_you_mean};
 use crate::proof::{Evidence, Rule};
-use crate::source::Role;
+use crate::source::{Role, in_language};
 
 static CODE: Code = Code {
     name: "owner-missing",
@@ -18,17 +18,15 @@ pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     for (role, owner) in [(Role::Log, Role::Animal), (Role::Words, Role::Species)] {
         for file in evidence.sources.of(role) {
-            if evidence.sources.named(owner, &file.name).is_some() {
+            // Words in a further language bear its tag behind the name of their species.
+            let name = in_language(&file.name).0;
+            if evidence.sources.named(owner, name).is_some() {
                 continue;
             }
-            let message = format!(
-                "there is no {} `{}` for {} to belong to",
-                owner.noun(),
-                file.name,
-                file.path
-            );
+            let message =
+                format!("there is no {} `{}` for {} to belong to", owner.noun(), name, file.path);
             let owners = evidence.sources.of(owner).map(|file| file.name.as_str());
-            let help = did_you_mean(&file.name, owners);
+            let help = did_you_mean(name, owners);
             let help = help.unwrap_or_else(|| {
                 "add its .toml file beside this one, or rename this one".to_owned()
             });

@@ -22,12 +22,14 @@ pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     let model = evidence.model;
     for species in model.species.values() {
-        if let Some(words) = &species.words {
+        for words in species.all_words() {
             check(evidence, words, true, found);
         }
     }
     for page in model.pages.values() {
-        check(evidence, &page.words, false, found);
+        for words in page.all_words() {
+            check(evidence, words, false, found);
+        }
     }
 }
 

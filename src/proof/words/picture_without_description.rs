@@ -17,8 +17,8 @@ static CODE: Code = Code {
 pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
-    let of_species = evidence.model.species.values().filter_map(|species| species.words.as_ref());
-    let of_pages = evidence.model.pages.values().map(|page| &page.words);
+    let of_species = evidence.model.species.values().flat_map(|species| species.all_words());
+    let of_pages = evidence.model.pages.values().flat_map(|page| page.all_words());
     for words in of_species.chain(of_pages) {
         for link in links(&words.text) {
             if !link.is_picture || !link.label.is_empty() {

@@ -17,9 +17,11 @@ pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     for (name, species) in &evidence.model.species {
-        let Some(words) = &species.words else { continue };
         let known = quotable(species, evidence.figures.species.get(name));
-        for quote in quotes(&words.text) {
+        let quoted = species
+            .all_words()
+            .flat_map(|words| quotes(&words.text).into_iter().map(move |quote| (words, quote)));
+        for (words, quote) in quoted {
             if known.iter().any(|quotable| quotable.name == quote.name) {
                 continue;
             }
@@ -32,9 +34,12 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
         }
     }
     for page in evidence.model.pages.values() {
-        for quote in quotes(&page.words.text) {
+        let quoted = page
+            .all_words()
+            .flat_map(|words| quotes(&words.text).into_iter().map(move |quote| (words, quote)));
+        for (words, quote) in quoted {
             let message = "a page of its own has no figures to quote";
-            let place = Place::new(page.words.file, quote.span);
+            let place = Place::new(words.file, quote.span);
             found.push(
                 Finding::new(&CODE, place, message).help("quote figures in the words of a species"),
             );

@@ -1,0 +1,1 @@
+//! Sites in several languages.
