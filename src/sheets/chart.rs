@@ -201,6 +201,7 @@ pub(super) fn days_through(from: Date, until: Date, steps: u32) -> Vec<Date> {
 mod tests {
     use super::{days_through, even_step, month_marks};
     use crate::model::Model;
+    use crate::sheets::edition::Edition;
     use jiff::civil::date;
 
     #[test]
