@@ -6,7 +6,9 @@ use crate::model::standard::Measure as RuleMeasure;
 use crate::model::word::{Kind, Measure, Sex};
 use crate::model::{Model, Species, Standard};
 
-use super::enclosure::{BodyLengths, Build, Fit, Minimum, build_cm, fits, minimum, strictest};
+use super::enclosure::{
+    BodyLengths, Build, Fit, Minimum, Reason, build_cm, fits, minimum, strictest,
+};
 use super::growth::adult_range_cm;
 use super::working::number;
 
@@ -23,6 +25,8 @@ pub struct Need {
     pub standard: String,
     /// What it asks for, or why that cannot be worked out.
     pub least: Result<Minimum, String>,
+    /// Why its row gives no figure, where it gives none.
+    pub reason: Option<Reason>,
     /// The least that can be bought or built.
     pub build: Option<Build>,
 }
@@ -96,9 +100,10 @@ pub fn need(
         .get(&standard.name)
         .map(|rule| rule.row.name.as_str())
         .unwrap_or_default();
+    let mut refused = None;
     let least = match standard.rows.get(rule) {
         Some(row) => minimum(row, &lengths, adult, animals)
-            .map_err(|reason| sentence(&reason.to_string()))
+            .map_err(|reason| sentence(&refused.insert(reason).to_string()))
             .map(|mut least| {
                 least.assumptions.extend(carried(species, length_cm, least.measure, &lengths));
                 least.assumptions.extend(row.note.clone());
@@ -108,7 +113,8 @@ pub fn need(
     };
     let build = least.as_ref().ok().and_then(build_cm);
     let (for_whom, standard) = (for_whom.to_owned(), standard.name.clone());
-    Need { for_whom, animals, reference_length_cm: length_cm, standard, least, build }
+    let (reference_length_cm, reason) = (length_cm, refused);
+    Need { for_whom, animals, reference_length_cm, standard, least, reason, build }
 }
 
 /// The lengths of an animal by every measure that follows from the species' own.

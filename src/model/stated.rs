@@ -20,6 +20,8 @@ pub struct Stated<'a> {
     pub name: String,
     /// What it is, for people.
     pub label: String,
+    /// The form or the stage of life that it is of, as people call it.
+    pub of: Option<&'a str>,
     /// Its value.
     pub amount: Amount,
     /// To which side it may be rounded.
@@ -140,6 +142,7 @@ impl<'a> List<'a> {
         self.0.push(Stated {
             name,
             label,
+            of: None,
             amount,
             rounding,
             place: cited.place,
@@ -152,6 +155,7 @@ impl<'a> List<'a> {
 
     fn stage(&mut self, species: &'a Species) {
         for stage in &species.feeding {
+            let first = self.0.len();
             let named = |field: &str| format!("feeding.{}.{field}", stage_name(&stage.name));
             let label = |what: &str| format!("{what}, {}", stage.name);
             self.figure(
@@ -178,7 +182,13 @@ impl<'a> List<'a> {
                     Vec::new(),
                 );
             }
+            self.of(first, &stage.name);
         }
+    }
+
+    /// Says of every figure from a place on which form or stage it is of.
+    fn of(&mut self, first: usize, name: &'a str) {
+        self.0.iter_mut().skip(first).for_each(|stated| stated.of = Some(name));
     }
 }
 
@@ -201,6 +211,7 @@ impl Species {
         list.figure("size.female", "Adult female", Nearest, &size.female);
         list.figure("size.male", "Adult male", Nearest, &size.male);
         for (name, form) in &size.forms {
+            let first = list.0.len();
             list.figure(&format!("size.{name}.adult"), &form.name, Nearest, &form.adult);
             list.figure(
                 &format!("size.{name}.female"),
@@ -214,6 +225,7 @@ impl Species {
                 Nearest,
                 &form.male,
             );
+            list.of(first, &form.name);
         }
         list.figure("size.total_length", "Nose to tail tip", Nearest, &size.total_length);
         list.figure("size.birth_mass", "Mass at birth or hatching", Nearest, &size.birth_mass);

@@ -54,6 +54,10 @@ impl Look {
         tera.register_filter("line", |words: &str, _: tera::Kwargs, _: &tera::State<'_>| {
             prose::line(words)
         });
+        // Unlike `capitalize`, it leaves the other letters as they are: a language may write its nouns with a capital.
+        tera.register_filter("capital", |words: &str, _: tera::Kwargs, _: &tera::State<'_>| {
+            crate::sheets::animal::capital(words)
+        });
         tera.register_filter("square", |address: &str, _: tera::Kwargs, _: &tera::State<'_>| {
             square::path(address)
         });

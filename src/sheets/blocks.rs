@@ -214,8 +214,8 @@ pub struct SourceEntry {
     pub year: String,
     /// Where it can be read.
     pub address: Option<String>,
-    /// How far it was followed, in words.
-    pub read: String,
+    /// How far it was followed: `read`, `secondary` or `memory`.
+    pub read: &'static str,
     /// One sentence about it.
     pub note: Option<String>,
 }

@@ -2,18 +2,19 @@
 
 use serde::Serialize;
 
-use crate::figures::working::number;
 use crate::figures::{Figures, SpeciesFigures};
+use crate::language::Catalogue;
 use crate::model::Species;
+use crate::model::species::Stage;
 use crate::model::stated::Stated;
 use crate::model::word::{Measure, Word};
+use crate::quantity::{Rounding, TemperatureDifference};
 
-use super::animal::capital;
 use super::blocks::{Caution, Chapter, Fact, Link, Shown, SourceEntry, WorkingBlock};
 use super::citing::Citing;
 use super::edition::Edition;
 use super::frame::Frame;
-use super::{cautions, drawing, law, laws, order, phrases, print, tables, words};
+use super::{cautions, drawing, law, laws, order, print, tables, words};
 
 /// A care sheet.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -56,20 +57,26 @@ pub struct CareSheet {
     pub next: Option<Link>,
 }
 
-/// The chapters that a care sheet owes its reader: anchor, heading, and the beginnings of the names of their figures.
-pub const CHAPTERS: [(&str, &str, &[&str]); 11] = [
-    ("glance", "At a glance", &[]),
-    ("suits", "Is this animal for you", &["life."]),
-    ("enclosure", "Enclosure", &[]),
-    ("heat", "Heat and light", &["temperature.", "light."]),
-    ("humidity", "Humidity and water", &["humidity."]),
-    ("feeding", "Feeding", &["feeding.", "energy.", "fasting."]),
-    ("company", "Handling and company", &["handling."]),
-    ("cleaning", "Cleaning", &[]),
-    ("health", "Health", &[]),
-    ("growth", "Breeding and growth", &["size.", "growth."]),
-    ("law", "Law and where it comes from", &["origin."]),
+/// The chapters that a care sheet owes its reader: anchor, and the beginnings of the names of their figures. The heading of each is
+/// the label `chapter-` and its anchor.
+pub const CHAPTERS: [(&str, &[&str]); 11] = [
+    ("glance", &[]),
+    ("suits", &["life."]),
+    ("enclosure", &[]),
+    ("heat", &["temperature.", "light."]),
+    ("humidity", &["humidity."]),
+    ("feeding", &["feeding.", "energy.", "fasting."]),
+    ("company", &["handling."]),
+    ("cleaning", &[]),
+    ("health", &[]),
+    ("growth", &["size.", "growth."]),
+    ("law", &["origin."]),
 ];
+
+/// The heading of a chapter.
+pub fn chapter_title(labels: &Catalogue, id: &str) -> String {
+    labels.say(&format!("chapter-{id}"))
+}
 
 /// Builds the care sheet of a species.
 pub fn care(
@@ -85,13 +92,10 @@ pub fn care(
     let text = words::with_figures(species, of, edition);
     let mut passages = words::passages(&text);
     let mut chapters = Vec::new();
-    for (id, title, names) in CHAPTERS {
-        let mut chapter = Chapter::new(id, title);
-        if let Some(place) =
-            passages.iter().position(|passage| passage.heading.eq_ignore_ascii_case(title))
-        {
-            chapter.words = passages.remove(place).text;
-        }
+    for (id, names) in CHAPTERS {
+        let mut chapter = Chapter::new(id, &chapter_title(edition.catalogue(), id));
+        let titles = [chapter_title(Catalogue::nearest("en"), id), chapter.title.clone()];
+        chapter.words = words::taken(&mut passages, &titles);
         let belongs = |stated: &&Stated<'_>| names.iter().any(|name| stated.name.starts_with(name));
         // The feeding table shows its figures itself; those with a source or a remark stand once more beside it.
         let says_more = |stated: &&Stated<'_>| {
@@ -110,17 +114,19 @@ pub fn care(
     }
     // Words under a heading of the author's own keep their place at the end.
     for (number, passage) in passages.into_iter().enumerate() {
-        let title = if passage.heading.is_empty() { "More" } else { &passage.heading };
+        let more = edition.say("care-more");
+        let title = if passage.heading.is_empty() { &more } else { &passage.heading };
         chapters.push(Chapter {
             words: passage.text,
             ..Chapter::new(&format!("more-{}", number + 1), title)
         });
     }
     chapters.retain(|chapter| !chapter.is_empty());
-    let description = species
-        .summary
-        .clone()
-        .unwrap_or_else(|| format!("Care sheet for {} ({}).", species.name, species.scientific));
+    let name = || ("name", species.name.as_str().into());
+    let description = species.summary.clone().unwrap_or_else(|| {
+        let scientific = species.scientific.as_str().into();
+        edition.tell("care-description", [name(), ("scientific", scientific)])
+    });
     let path = super::care_path(key);
     let (previous, next) = order::neighbours(edition, key);
     let reviewed = species.reviewed.map(|(date, _)| date);
@@ -129,7 +135,7 @@ pub fn care(
             edition,
             &path,
             false,
-            &format!("{} care sheet", species.name),
+            &edition.tell("care-title", [name()]),
             &description,
             figures.as_of,
         ),
@@ -163,13 +169,13 @@ fn fill(chapter: &mut Chapter, edition: &Edition<'_>, species: &Species, of: &Sp
         |working: &Option<crate::figures::Working>| working.as_ref().map(WorkingBlock::from);
     match chapter.id.as_str() {
         "enclosure" => {
-            chapter.facts.extend(fittings(species));
+            chapter.facts.extend(fittings(species, edition));
             chapter.tables.extend(tables::enclosure(
                 of,
                 &|name| standard_title(edition, name),
                 edition,
             ));
-            let measure = capital(species.size.measure.spelling());
+            let measure = edition.word("measure-title", species.size.measure);
             chapter.tables.extend(tables::ladder(of, &measure, edition));
             chapter.drawings.extend(drawing::grown(species, of, edition));
             for working in of.enclosure.iter().filter_map(|need| enclosure_working(edition, need)) {
@@ -184,15 +190,11 @@ fn fill(chapter: &mut Chapter, edition: &Edition<'_>, species: &Species, of: &Sp
         "heat" => {
             if let Some((narrowest, widest)) = of.gradient.span_c {
                 let ends = Some((Some(narrowest), Some(widest)));
-                let span = print::shown::<crate::quantity::TemperatureDifference>(
-                    ends,
-                    edition,
-                    crate::quantity::Rounding::Nearest,
-                );
-                chapter.facts.push(Fact::plain("Gradient, warmest to coolest", span));
+                let span = print::shown::<TemperatureDifference>(ends, edition, Rounding::Nearest);
+                chapter.facts.push(Fact::plain(edition.say("care-gradient"), span));
             }
-            chapter.tables.extend(tables::year_of_light(of));
-            chapter.drawings.extend(drawing::year(of));
+            chapter.tables.extend(tables::year_of_light(of, edition));
+            chapter.drawings.extend(drawing::year(of, edition));
             chapter.workings.extend(working(&of.gradient.working));
             chapter.workings.extend(working(&of.light.working));
         }
@@ -202,11 +204,11 @@ fn fill(chapter: &mut Chapter, edition: &Edition<'_>, species: &Species, of: &Sp
         }
         "feeding" => {
             if let Some(when) = &species.fasts_when {
-                chapter.facts.push(Fact::plain("Fasts", when.clone()));
+                chapter.facts.push(Fact::plain(edition.say("care-fasts"), when.clone()));
             }
             chapter.tables.extend(tables::feeding(species, of, edition));
             chapter.drawings.extend(drawing::meals(of, edition));
-            chapter.facts.extend(stage_notes(species));
+            chapter.facts.extend(stage_notes(species, edition));
             chapter.workings.extend(
                 of.feeding
                     .iter()
@@ -222,22 +224,27 @@ fn fill(chapter: &mut Chapter, edition: &Edition<'_>, species: &Species, of: &Sp
         "suits" => {
             chapter.workings.extend(of.cost.iter().map(|cost| WorkingBlock::from(&cost.working)))
         }
-        "company" => chapter.facts.push(Fact::plain("Company", phrases::company(species.company))),
-        "health" => chapter.tables.extend(tables::signs(species)),
+        "company" => {
+            let company = edition.word("company", species.company);
+            chapter.facts.push(Fact::plain(edition.say("care-company"), company));
+        }
+        "health" => chapter.tables.extend(tables::signs(species, edition)),
         "law" => legal(chapter, edition, species),
         _ => {}
     }
 }
 
 /// Supplements and remarks of each stage, which a narrow table has no room for.
-fn stage_notes(species: &Species) -> Vec<Fact> {
+fn stage_notes(species: &Species, edition: &Edition<'_>) -> Vec<Fact> {
+    let label =
+        |label: &str, stage: &Stage| edition.tell(label, [("stage", stage.name.as_str().into())]);
     let mut facts = Vec::new();
     for stage in &species.feeding {
         if let Some(supplement) = &stage.supplement {
-            facts.push(Fact::plain(format!("Supplements, {}", stage.name), supplement.clone()));
+            facts.push(Fact::plain(label("care-supplements", stage), supplement.clone()));
         }
         if let Some(note) = &stage.note {
-            facts.push(Fact::plain(format!("Remark, {}", stage.name), note.clone()));
+            facts.push(Fact::plain(label("care-remark", stage), note.clone()));
         }
     }
     facts
@@ -245,34 +252,37 @@ fn stage_notes(species: &Species) -> Vec<Fact> {
 
 fn legal(chapter: &mut Chapter, edition: &Edition<'_>, species: &Species) {
     if let Some(origin) = &species.origin {
-        chapter.facts.insert(0, Fact::plain("Comes from", origin.clone()));
+        chapter.facts.insert(0, Fact::plain(edition.say("care-origin"), origin.clone()));
     }
     chapter.facts.extend(law::rules(species));
-    let checked =
-        species.legal.checked.map_or("not yet".to_owned(), |(date, _)| edition.long_date(date));
-    chapter
-        .facts
-        .push(Fact::plain("Looked up", format!("{checked}; check locally, local law decides")));
+    let checked = match species.legal.checked {
+        Some((date, _)) => {
+            edition.tell("care-looked-up-on", [("date", edition.long_date(date).into())])
+        }
+        None => edition.say("care-looked-up-never"),
+    };
+    chapter.facts.push(Fact::plain(edition.say("care-looked-up"), checked));
     chapter.facts.extend(laws::release(edition));
     chapter.facts.extend(laws::written_for(edition));
 }
 
-fn fittings(species: &Species) -> Vec<Fact> {
+fn fittings(species: &Species, edition: &Edition<'_>) -> Vec<Fact> {
     let fittings = &species.fittings;
-    let hides =
-        fittings.hides.map(|hides| format!("at least {hides}, at the warm and at the cool end"));
+    let hides = fittings
+        .hides
+        .map(|hides| edition.tell("care-hides-at-least", [("hides", i64::from(hides).into())]));
     [
-        ("Lives", Some(phrases::habit(species.habit).to_owned())),
-        ("Active", Some(phrases::active(species.active).to_owned())),
-        ("Hides", hides),
-        ("Substrate", fittings.substrate.clone()),
-        ("Water", fittings.water.clone()),
-        ("Climbing", fittings.climbing.clone()),
-        ("Digging", fittings.digging.clone()),
-        ("Bathing", fittings.bathing.clone()),
+        ("care-lives", Some(edition.word("habit", species.habit))),
+        ("care-active", Some(edition.word("active", species.active))),
+        ("care-hides", hides),
+        ("care-substrate", fittings.substrate.clone()),
+        ("care-water", fittings.water.clone()),
+        ("care-climbing", fittings.climbing.clone()),
+        ("care-digging", fittings.digging.clone()),
+        ("care-bathing", fittings.bathing.clone()),
     ]
     .into_iter()
-    .filter_map(|(label, text)| Some(Fact::plain(label, text?)))
+    .filter_map(|(label, text)| Some(Fact::plain(edition.say(label), text?)))
     .collect()
 }
 
@@ -349,30 +359,35 @@ fn glance(
             // In ten seconds nobody reads a remark; it stands in the chapter.
             (fact.note, fact.others, fact.overridden) = (None, Vec::new(), None);
             if name.starts_with("size.") && species.size.measure != Measure::TotalLength {
-                fact.label = format!("{}, {}", fact.label, species.size.measure.spelling());
+                let measure = edition.word("measure", species.size.measure);
+                let values = [("label", fact.label.into()), ("measure", measure.into())];
+                fact.label = edition.tell("care-measured", values);
             }
             facts.push(fact);
         }
     }
-    facts.push(Fact::plain("Least enclosure, grown", space(of, edition)));
+    facts.push(Fact::plain(edition.say("care-space"), space(of, edition)));
     let meal = species.grown_stage().and_then(|stage| stage.meal.clone());
-    facts.push(Fact::plain("Eats, grown", meal.map_or_else(|| edition.missing(), Shown::plain)));
+    let meal = meal.map_or_else(|| edition.missing(), Shown::plain);
+    facts.push(Fact::plain(edition.say("care-eats"), meal));
     if let Some(cost) = &of.cost {
         let (low, high) = cost.per_year;
-        let about = format!(
-            "about {}–{} {} a year, without vets",
-            number(low, 0),
-            number(high, 0),
-            cost.currency
+        let about = edition.tell(
+            "care-costs-a-year",
+            [
+                ("low", edition.number(low, 0).into()),
+                ("high", edition.number(high, 0).into()),
+                ("currency", cost.currency.as_str().into()),
+            ],
         );
-        facts.push(Fact::plain("Costs to run", about));
+        facts.push(Fact::plain(edition.say("care-costs"), about));
     }
-    let danger =
-        species.cautions.iter().map(|danger| danger.spelling()).collect::<Vec<_>>().join(", ");
-    if !danger.is_empty() {
-        facts.push(Fact::plain("Dangers", danger));
+    let dangers: Vec<String> =
+        species.cautions.iter().map(|danger| edition.word("danger", *danger)).collect();
+    if !dangers.is_empty() {
+        facts.push(Fact::plain(edition.say("care-dangers"), dangers.join(", ")));
     }
-    facts.push(Fact::plain("Law", "check locally; see the last chapter"));
+    facts.push(Fact::plain(edition.say("care-law"), edition.say("care-law-check")));
     facts
 }
 

@@ -8,6 +8,7 @@ use crate::model::{Named, Source};
 
 use super::blocks::{Fact, Overridden, Rival, SourceEntry, SourceLink};
 use super::edition::Edition;
+use super::phrases;
 
 /// The sources of one page as they gather.
 pub struct Citing<'a> {
@@ -54,7 +55,7 @@ impl<'a> Citing<'a> {
             })
         });
         Fact {
-            label: stated.label.clone(),
+            label: phrases::figure(edition, stated),
             value: edition.shown(stated.amount.print(edition.units(), stated.rounding)),
             practice: sources.is_empty(),
             sources,
@@ -83,11 +84,10 @@ pub fn entry(key: &str, number: usize, source: &Source) -> SourceEntry {
         year: source.year.clone(),
         address: source.address.clone().filter(|address| crate::parse::is_safe_address(address)),
         read: match source.read {
-            Followed::Read => "read in the source",
-            Followed::Secondary => "read in a text that quotes it",
-            Followed::Memory => "from memory, not read",
-        }
-        .to_owned(),
+            Followed::Read => "read",
+            Followed::Secondary => "secondary",
+            Followed::Memory => "memory",
+        },
         note: source.note.clone(),
     }
 }

@@ -9,7 +9,7 @@ use crate::quantity::{Length, Rounding};
 use super::blocks::Shown;
 use super::compare::Candidate;
 use super::edition::Edition;
-use super::{phrases, print};
+use super::print;
 
 /// What a grown animal needs of a home.
 pub(super) fn room(one: &Candidate<'_>, edition: &Edition<'_>) -> Vec<Shown> {
@@ -62,7 +62,7 @@ pub(super) fn daily(one: &Candidate<'_>, edition: &Edition<'_>) -> Vec<Shown> {
         humidity.unwrap_or_else(|| {
             if in_water { Shown::plain("lives in water") } else { edition.missing() }
         }),
-        Shown::plain(phrases::active(species.active)),
+        Shown::plain(edition.word("active", species.active)),
         Shown::plain(match species.company {
             Company::Alone => "none",
             Company::Pairs => "none, or one that it gets on with",

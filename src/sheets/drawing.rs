@@ -136,20 +136,19 @@ pub struct Block {
     pub high: String,
 }
 
-const MONTHS: [&str; 12] = ["J", "F", "M", "A", "M", "J", "J", "A", "S", "O", "N", "D"];
-
 /// The length of the day through the year; none where the days hardly change.
-pub(super) fn year(of: &SpeciesFigures) -> Option<Drawing> {
+pub(super) fn year(of: &SpeciesFigures, edition: &Edition<'_>) -> Option<Drawing> {
     let hours = of.light.day_hours?;
     let longest = hours.iter().copied().fold(0.0, f64::max);
     let shortest = hours.iter().copied().fold(24.0, f64::min);
     if longest - shortest < LEAST_CHANGE_HOURS {
         return None;
     }
-    let months = hours.iter().zip(MONTHS).enumerate().map(|(place, (hours, letter))| {
+    let months = hours.iter().zip(1..).enumerate().map(|(place, (hours, month))| {
         let share = hours / longest * 100.0;
+        let letter = edition.catalogue().short_month(month).chars().next();
         Month {
-            letter: letter.to_owned(),
+            letter: letter.into_iter().flat_map(char::to_uppercase).collect(),
             hours: number(*hours, 0),
             at: percent((place as f64 + 0.5) / 12.0),
             share: number(share, 1),
@@ -158,11 +157,13 @@ pub(super) fn year(of: &SpeciesFigures) -> Option<Drawing> {
     });
     Some(Drawing {
         id: "year".to_owned(),
-        title: "The day through the year".to_owned(),
-        text: format!(
-            "A column for each month, January first, as high as its day is long: from {} hours in the shortest month to {} in the longest.",
-            number(shortest, 1),
-            number(longest, 1)
+        title: edition.say("drawing-year"),
+        text: edition.tell(
+            "drawing-year-text",
+            [
+                ("shortest", edition.number(shortest, 1).into()),
+                ("longest", edition.number(longest, 1).into()),
+            ],
         ),
         picture: Picture::Year { months: months.collect() },
     })
@@ -187,7 +188,8 @@ pub(super) fn meals(of: &SpeciesFigures, edition: &Edition<'_>) -> Option<Drawin
         // The mark of the middle: a range of days is fed now earlier, now later.
         let middle = (low.or(high)? + high.or(low)?) / 2.0;
         let every = print::shown::<Span>(row.interval_days, edition, Rounding::Nearest).first;
-        (middle >= 0.5).then(|| (format!("{}, every {every}", row.stage), middle))
+        let values = [("stage", row.stage.as_str().into()), ("interval", every.into())];
+        (middle >= 0.5).then(|| (edition.tell("drawing-meals-stage", values), middle))
     });
     let spaced: Vec<(String, f64)> = spaced.collect();
     if spaced.iter().all(|(_, days)| *days <= OFTEN_DAYS) {
@@ -203,8 +205,8 @@ pub(super) fn meals(of: &SpeciesFigures, edition: &Edition<'_>) -> Option<Drawin
     let labels: Vec<&str> = spaced.iter().map(|(label, _)| label.as_str()).collect();
     Some(Drawing {
         id: "meals".to_owned(),
-        title: "Eight weeks of meals at each stage of life".to_owned(),
-        text: format!("A strip for each stage with a mark for each meal: {}.", labels.join("; ")),
+        title: edition.say("drawing-meals"),
+        text: edition.tell("drawing-meals-text", [("stages", labels.join("; ").into())]),
         picture: Picture::Meals {
             days: STRIP_DAYS.to_string(),
             mark: number(MARK_DAYS, 2),

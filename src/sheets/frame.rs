@@ -3,6 +3,7 @@
 use jiff::civil::Date;
 use serde::Serialize;
 
+use crate::language::Catalogue;
 use crate::model::Site;
 use crate::model::word::Word;
 
@@ -25,8 +26,11 @@ pub struct Frame {
     pub language: String,
     /// The paper it prints on: `A4` or `Letter`.
     pub paper: String,
-    /// The way back to the root of the site's part: `../../` for a page two folders down.
+    /// The way back to where the pages of this language begin: `../../` for a page two folders down.
     pub root: String,
+    /// The way back to the root of the site's part, where the pictures, the look and the feed stand: for a further language it is
+    /// a folder further than `root`.
+    pub base: String,
     /// The day that the sheet is for.
     pub as_of: String,
     /// Whether the page is private.
@@ -41,11 +45,8 @@ pub struct Frame {
     pub address: Option<String>,
 }
 
-/// The vet line of a site that has none of its own.
-const VET: &str = "This sheet does not replace a vet. If an animal seems ill, ring a vet who treats reptiles and amphibians.";
-
 impl Frame {
-    /// The frame of the page at a path inside the public or private part.
+    /// The frame of the page at a path inside the public or private part, or inside the folder of its language there.
     pub fn new(
         edition: &Edition<'_>,
         path: &str,
@@ -55,21 +56,27 @@ impl Frame {
         as_of: Date,
     ) -> Frame {
         let site = &edition.site;
+        let folder = edition.folder();
+        let up = |path: &str| "../".repeat(path.matches('/').count());
+        let root = up(path);
+        let language = edition.language();
         Frame {
             title: title.to_owned(),
             full_title: full_title(title, &site.title),
             description: shortened(description),
             site: site.title.clone(),
             footer: site.footer.clone(),
-            language: site.language.clone(),
+            // Where a language has no catalogue, the labels are English.
+            language: Catalogue::of(language).map_or("en", |_| language).to_owned(),
             paper: site.paper.spelling().to_owned(),
-            root: "../".repeat(path.matches('/').count()),
+            base: format!("{root}{}", up(&folder)),
+            root,
             as_of: edition.long_date(as_of),
             private,
-            vet: site.vet.clone().unwrap_or_else(|| VET.to_owned()),
+            vet: site.vet.clone().unwrap_or_else(|| edition.say("frame-vet")),
             has_species: !edition.species.is_empty(),
             has_law: !crate::figures::owed::in_force(edition).is_empty(),
-            address: if private { None } else { full_address(site, path) },
+            address: if private { None } else { full_address(site, &format!("{folder}{path}")) },
         }
     }
 }

@@ -284,7 +284,7 @@ pub(super) fn grown(
 /// Signs of illness, the most urgent first.
 pub(super) fn signs(edition: &Edition<'_>, species: &Species) -> Chapter {
     let mut chapter = Chapter::new("signs", "When to ring a vet");
-    chapter.tables.extend(tables::signs(species));
+    chapter.tables.extend(tables::signs(species, edition));
     if chapter.tables.is_empty() {
         chapter.facts.push(Fact::plain("Signs", edition.missing()));
     }

@@ -96,7 +96,7 @@ fn place(key: &str, law: &Jurisdiction, edition: &Edition<'_>, citing: &mut Citi
         vec![
             Shown::plain(item.label()),
             Shown::plain(article(&ask.ground)),
-            Shown::plain(where_answered(chapters(*item), item.is_of_animal())),
+            Shown::plain(where_answered(edition, chapters(*item), item.is_of_animal())),
             Shown::plain(more.join("; ")),
         ]
     });
@@ -181,21 +181,24 @@ fn article(ground: &Ground) -> String {
 }
 
 /// The headings under which a sheet answers an item.
-fn where_answered(anchors: &[&str], of_animal: bool) -> String {
-    let title = |anchor: &&str| match *anchor {
-        "head" => "the head of the sheet",
-        "seconds" => "In ten seconds",
-        "cautions" => "Cautions",
-        "identity" => "Identity",
-        "origin" => "Origin",
-        "measurements" => "Measurements",
-        "health" if of_animal => "Health and treatment",
-        anchor => care::CHAPTERS
-            .iter()
-            .find(|(id, ..)| *id == anchor)
-            .map_or("the care sheet", |(_, title, _)| title),
+fn where_answered(edition: &Edition<'_>, anchors: &[&str], of_animal: bool) -> String {
+    let title = |anchor: &&str| {
+        let fixed = match *anchor {
+            "head" => "the head of the sheet",
+            "seconds" => "In ten seconds",
+            "cautions" => "Cautions",
+            "identity" => "Identity",
+            "origin" => "Origin",
+            "measurements" => "Measurements",
+            "health" if of_animal => "Health and treatment",
+            anchor if care::CHAPTERS.iter().any(|(id, _)| *id == anchor) => {
+                return care::chapter_title(edition.catalogue(), anchor);
+            }
+            _ => "the care sheet",
+        };
+        fixed.to_owned()
     };
-    let titles: Vec<&str> = anchors.iter().map(title).collect();
+    let titles: Vec<String> = anchors.iter().map(title).collect();
     let sheet = if of_animal { "handover sheet: " } else { "" };
     format!("{sheet}{}", titles.join("; "))
 }

@@ -26,7 +26,7 @@ pub fn not_found(edition: &Edition<'_>, figures: &Figures) -> NotFoundSheet {
     );
     // A host shows this page at whatever address was asked for, however deep: only full addresses lead back from there.
     if let Some(root) = full_address(&edition.site, "") {
-        frame.root = root;
+        (frame.root, frame.base) = (root.clone(), root);
     }
     // It has no address of its own.
     frame.address = None;

@@ -81,21 +81,17 @@ pub fn least(least: &Minimum, edition: &Edition<'_>) -> Shown {
         .map(|shape| layout(shape, edition))
         .filter(|shown| !shown.first.is_empty())
         .collect();
-    let mut parts = vec![join(&layouts, " or ")];
+    let mut parts = vec![join(&layouts, &edition.say("join-or"))];
     if let Some(litres) = least.water_l {
-        parts.push(with(
-            "water",
-            edition.shown(print_one(Volume::from_litres(litres), edition.units(), Rounding::Up)),
-        ));
+        let litres = print_one(Volume::from_litres(litres), edition.units(), Rounding::Up);
+        parts.push(with("least-water", edition.shown(litres), edition));
     }
     if let Some(depth) = least.water_depth_cm {
-        parts.push(with(
-            "water depth",
-            edition.shown(print_one(Length::from_cm(depth), edition.units(), Rounding::Up)),
-        ));
+        let depth = print_one(Length::from_cm(depth), edition.units(), Rounding::Up);
+        parts.push(with("least-water-depth", edition.shown(depth), edition));
     }
     if let Some(land) = least.land_m2 {
-        parts.push(with("land", area(land, edition)));
+        parts.push(with("least-land", area(land, edition), edition));
     }
     parts.retain(|part| !part.first.is_empty());
     join(&parts, ", ")
@@ -107,7 +103,7 @@ fn layout(shape: &Shape, edition: &Edition<'_>) -> Shown {
         // Joined standards may ask for a floor larger than the sides of the one.
         let larger = shape.floor_m2.filter(|floor| *floor > length * width / 10_000.0 * 1.005);
         return match larger {
-            Some(floor) => join(&[all, with("floor", area(floor, edition))], ", "),
+            Some(floor) => join(&[all, with("least-floor", area(floor, edition), edition)], ", "),
             None => all,
         };
     }
@@ -116,19 +112,18 @@ fn layout(shape: &Shape, edition: &Edition<'_>) -> Shown {
     if let Some([length, width]) = shape.length_width_cm {
         parts.push(join(&[up(length), up(width)], " × "));
     } else if let Some(floor) = shape.floor_m2 {
-        parts.push(with("floor", area(floor, edition)));
+        parts.push(with("least-floor", area(floor, edition), edition));
     }
     if let Some(height) = shape.height_cm {
-        parts.push(with("height", up(height)));
+        parts.push(with("least-height", up(height), edition));
     }
     join(&parts, ", ")
 }
 
-fn with(word: &str, shown: Shown) -> Shown {
-    Shown {
-        second: shown.second.map(|second| format!("{word} {second}")),
-        ..Shown::plain(format!("{word} {}", shown.first))
-    }
+/// A value under a label that takes it as its amount.
+fn with(label: &str, shown: Shown, edition: &Edition<'_>) -> Shown {
+    let told = |amount: String| edition.tell(label, [("amount", amount.into())]);
+    Shown { second: shown.second.map(told), ..Shown::plain(told(shown.first)) }
 }
 
 /// Joins values. What has no other system stands in the first alone: `rat, large, 250 g (9 oz)`.

@@ -5,15 +5,13 @@ use std::collections::BTreeSet;
 use crate::figures::SpeciesFigures;
 use crate::figures::humidity::HumidityFigures;
 use crate::figures::space::disagreement;
-use crate::figures::working::number;
 use crate::model::Species;
 use crate::model::species::Stage;
-use crate::model::word::Urgency;
 use crate::quantity::{Humidity, Length, Mass, Rounding, Span, Temperature, print_one};
 
 use super::blocks::{Shown, Table};
 use super::edition::Edition;
-use super::print;
+use super::{phrases, print};
 
 /// For whom, the lengths that they reach, and the standard, what it asks for and what to build.
 type SharedRow = (Vec<String>, (f64, f64), [Shown; 3]);
@@ -29,7 +27,7 @@ pub fn enclosure(
     for need in &figures.enclosure {
         let least = match &need.least {
             Ok(least) => print::least(least, edition),
-            Err(reason) => Shown::plain(format!("not worked out: {reason}")),
+            Err(_) => Shown::plain(phrases::unmet(edition, need)),
         };
         let build = need
             .build
@@ -40,10 +38,13 @@ pub fn enclosure(
         // Forms and sexes that a rule does not tell apart share a row.
         match rows.iter_mut().find(|(_, _, other)| *other == asked) {
             Some((names, (low, high), _)) => {
-                names.push(need.for_whom.clone());
+                names.push(phrases::for_whom(edition, &need.for_whom));
                 (*low, *high) = (low.min(length), high.max(length));
             }
-            None => rows.push((vec![need.for_whom.clone()], (length, length), asked)),
+            None => {
+                let whom = phrases::for_whom(edition, &need.for_whom);
+                rows.push((vec![whom], (length, length), asked));
+            }
         }
     }
     let rows: Vec<Vec<Shown>> = rows
@@ -52,21 +53,38 @@ pub fn enclosure(
             let length =
                 print::shown::<Length>(Some((Some(low), Some(high))), edition, Rounding::Nearest);
             let everyone = names.len() > 2 && names.len() == kinds;
-            let names = if everyone { "every form and sex".to_owned() } else { names.join("; ") };
+            let names = if everyone { edition.say("whom-everyone") } else { names.join("; ") };
             vec![Shown::plain(names), length, standard, least, build]
         })
         .collect();
-    let mut table = Table::of(
-        "Least enclosure for one grown animal, inside: length × width × height",
-        &["For", "At a length of", "By", "At least", "Sizes to buy or build"],
-        rows,
-    )?;
-    let mut note = "Worked out at the top of the adult range. More room is better; a standard is a floor, not a goal.".to_owned();
+    let head = [
+        "table-enclosure-for",
+        "table-enclosure-length",
+        "table-enclosure-by",
+        "table-least",
+        "table-build",
+    ];
+    let mut table = table(edition, "table-enclosure", &head, rows)?;
+    let mut note = edition.say("table-enclosure-note");
     if let Some(times) = disagreement(&figures.enclosure).filter(|times| *times >= 2.0) {
-        note.push_str(&format!(" The standards disagree: the largest floor is {} times the smallest. Build by the larger.", number(times, 1)));
+        let times = edition.number(times, 1);
+        note.push(' ');
+        note.push_str(&edition.tell("table-enclosure-disagree", [("times", times.into())]));
     }
     table.note = Some(note);
     Some(table)
+}
+
+/// A table whose caption and headings are labels.
+fn table(
+    edition: &Edition<'_>,
+    caption: &str,
+    head: &[&str],
+    rows: Vec<Vec<Shown>>,
+) -> Option<Table> {
+    let head: Vec<String> = head.iter().map(|label| edition.say(label)).collect();
+    let head: Vec<&str> = head.iter().map(String::as_str).collect();
+    Table::of(edition.say(caption), &head, rows)
 }
 
 /// At this length, this enclosure: from birth to the top of the adult range.
@@ -79,12 +97,8 @@ pub fn ladder(figures: &SpeciesFigures, measure: &str, edition: &Edition<'_>) ->
             build.map_or_else(|| Shown::plain("–"), |build| print::sides(build.inside_cm, edition)),
         ]
     });
-    let head = [measure, "At least", "Sizes to buy or build"];
-    Table::of(
-        "At this length, this enclosure: what satisfies every standard in force",
-        &head,
-        rows.collect(),
-    )
+    let head = [measure, &edition.say("table-least"), &edition.say("table-build")];
+    Table::of(edition.say("table-ladder"), &head, rows.collect())
 }
 
 /// What a hygrometer may read at each zone.
@@ -96,19 +110,17 @@ pub fn humidity(figures: &HumidityFigures, edition: &Edition<'_>) -> Option<Tabl
             Rounding::Down,
         ));
         vec![
-            Shown::plain(reading.zone.clone()),
+            Shown::plain(edition.say(&format!("zone-{}", reading.zone))),
             print::temperature(Some(reading.temperature_c), edition),
-            Shown::plain(format!("at most {}", percent.first)),
+            Shown::plain(edition.tell("figure-at-most", [("figure", percent.first.into())])),
         ]
     });
-    let mut table =
-        Table::of("What the hygrometer may read", &["Zone", "At", "Reading"], rows.collect())?;
+    let head = ["table-humidity-zone", "table-humidity-at", "table-humidity-reading"];
+    let mut table = table(edition, "table-humidity", &head, rows.collect())?;
     if let Some(dew) = figures.dew_point_c {
         let dew: Shown =
             edition.shown(print_one(Temperature::from_celsius(dew), edition.units(), Rounding::Up));
-        table.note = Some(format!(
-            "The same air reads drier where it is warmer. At the ceiling, water condenses on anything colder than {dew}."
-        ));
+        table.note = Some(edition.tell("table-humidity-note", [("dew", dew.to_string().into())]));
     }
     Some(table)
 }
@@ -130,18 +142,20 @@ pub fn feeding(
                 |ends| print::shown::<Span>(Some(ends), edition, Rounding::Nearest),
             ),
             per_year(row.meals_per_year),
-            energy(row.energy_ratio),
+            energy(row.energy_ratio, edition),
         ]
     });
-    let mut table = Table::of(
-        "Feeding by stage of life",
-        &["Stage", "Until", "Meal", "How much", "Every", "Meals a year", "Energy over rest"],
-        rows.collect(),
-    )?;
-    table.note = Some(
-        "A figure of this table that is not listed here with its source is common practice."
-            .to_owned(),
-    );
+    let head = [
+        "table-feeding-stage",
+        "table-feeding-until",
+        "table-feeding-meal",
+        "table-feeding-amount",
+        "table-feeding-every",
+        "table-feeding-a-year",
+        "table-feeding-energy",
+    ];
+    let mut table = table(edition, "table-feeding", &head, rows.collect())?;
+    table.note = Some(edition.say("table-feeding-note"));
     Some(table)
 }
 
@@ -156,7 +170,11 @@ fn until(stage: &Stage, edition: &Edition<'_>) -> Shown {
         .until_mass
         .map(|mass| edition.shown(print_one::<Mass>(mass, edition.units(), Rounding::Nearest)));
     let bounds: Vec<Shown> = [age, length, mass].into_iter().flatten().collect();
-    if bounds.is_empty() { Shown::plain("old age") } else { print::join(&bounds, " or ") }
+    if bounds.is_empty() {
+        Shown::plain(edition.say("table-feeding-old-age"))
+    } else {
+        print::join(&bounds, &edition.say("join-or"))
+    }
 }
 
 /// How much a meal is: the count of insects, the share of the animal's mass, the mass.
@@ -172,7 +190,8 @@ fn amount(stage: &Stage, mass_g: Option<crate::figures::Ends>, edition: &Edition
     }
     if let Some(share) = &stage.share {
         let share: Shown = edition.shown(share.value.print(edition.units(), Rounding::Nearest));
-        parts.push(Shown::plain(format!("{} of its mass", share.first)));
+        let share = edition.tell("table-feeding-share", [("share", share.first.into())]);
+        parts.push(Shown::plain(share));
     }
     if let Some(range) = mass_g.and_then(print::range::<Mass>) {
         parts.push(edition.shown(range.print(edition.units(), Rounding::Nearest)));
@@ -186,50 +205,37 @@ fn per_year(meals: Option<crate::figures::Ends>) -> Shown {
     Shown::plain(if fewest == most { format!("{fewest}") } else { format!("{fewest}–{most}") })
 }
 
-fn energy(ratio: Option<(f64, f64)>) -> Shown {
-    Shown::plain(
-        ratio.map_or("–".to_owned(), |(low, high)| {
-            format!("{}–{}", number(low, 1), number(high, 1))
-        }),
-    )
+fn energy(ratio: Option<(f64, f64)>, edition: &Edition<'_>) -> Shown {
+    Shown::plain(ratio.map_or("–".to_owned(), |(low, high)| {
+        format!("{}–{}", edition.number(low, 1), edition.number(high, 1))
+    }))
 }
 
 /// The length of the day through the year.
-pub fn year_of_light(figures: &SpeciesFigures) -> Option<Table> {
-    const MONTHS: [&str; 12] =
-        ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+pub fn year_of_light(figures: &SpeciesFigures, edition: &Edition<'_>) -> Option<Table> {
     let hours = figures.light.day_hours?;
-    let row = std::iter::once(Shown::plain("hours"))
-        .chain(hours.iter().map(|hours| Shown::plain(format!("{hours:.1}"))))
-        .collect();
-    let head: Vec<&str> = std::iter::once("Month").chain(MONTHS).collect();
-    Table::of("Length of the day where it comes from", &head, vec![row])
+    // Every month to a tenth, a whole hour too: the columns are read against each other.
+    let figure = |hours: &f64| Shown::plain(edition.catalogue().figure(format!("{hours:.1}")));
+    let row = std::iter::once(Shown::plain(edition.say("table-light-hours")))
+        .chain(hours.iter().map(figure));
+    let months = (1..=12).map(|month| edition.catalogue().short_month(month));
+    let head: Vec<String> =
+        std::iter::once(edition.say("table-light-month")).chain(months).collect();
+    let head: Vec<&str> = head.iter().map(String::as_str).collect();
+    Table::of(edition.say("table-light"), &head, vec![row.collect()])
 }
 
 /// Signs of illness, the most urgent first.
-pub fn signs(species: &Species) -> Option<Table> {
+pub fn signs(species: &Species, edition: &Edition<'_>) -> Option<Table> {
     let mut signs: Vec<_> = species.signs.iter().collect();
     signs.sort_by_key(|sign| sign.urgency);
     let rows = signs.into_iter().map(|sign| {
         vec![
             Shown::plain(sign.sign.clone()),
             Shown::plain(sign.means.clone().unwrap_or_else(|| "–".to_owned())),
-            Shown::plain(urgency(sign.urgency)),
+            Shown::plain(edition.word("urgency", sign.urgency)),
         ]
     });
-    Table::of(
-        "Signs, and how soon a vet should see them",
-        &["Sign", "May mean", "What to do"],
-        rows.collect(),
-    )
-}
-
-/// What an urgency asks for.
-pub fn urgency(urgency: Urgency) -> &'static str {
-    match urgency {
-        Urgency::Now => "ring a vet and travel now",
-        Urgency::Day => "a vet within 24 hours",
-        Urgency::Days => "a vet within days",
-        Urgency::Watch => "write it down and check the set-up",
-    }
+    let head = ["table-signs-sign", "table-signs-means", "table-signs-act"];
+    table(edition, "table-signs", &head, rows.collect())
 }

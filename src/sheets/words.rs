@@ -24,9 +24,10 @@ pub fn with_figures(species: &Species, figures: &SpeciesFigures, edition: &Editi
     for quote in quotes(&words.text) {
         text.push_str(&words.text[from..quote.span.start]);
         match known.iter().find(|quotable| quotable.name == quote.name) {
-            Some(quotable) => {
-                text.push_str(&edition.shown(quotable.print(edition.units())).to_string())
-            }
+            Some(quotable) => text.push_str(&match species.legal.cites {
+                Some(cites) if quotable.name == "legal.cites" => edition.word("cites", cites),
+                _ => edition.shown(quotable.print(edition.units())).to_string(),
+            }),
             None => text.push_str(&words.text[quote.span.clone()]),
         }
         from = quote.span.end;
@@ -65,4 +66,12 @@ pub fn passages(text: &str) -> Vec<Passage> {
     }
     passages.retain(|passage| !passage.heading.is_empty() || !passage.text.is_empty());
     passages
+}
+
+/// Takes the words under a heading out of the passages; nothing where none of its titles heads any.
+pub fn taken(passages: &mut Vec<Passage>, titles: &[String]) -> String {
+    let same =
+        |heading: &str| titles.iter().any(|one| one.to_lowercase() == heading.to_lowercase());
+    let place = passages.iter().position(|passage| same(&passage.heading));
+    place.map(|place| passages.remove(place).text).unwrap_or_default()
 }

@@ -54,11 +54,8 @@ pub fn working(
             edition,
             &super::working_path(key),
             false,
-            &format!("{}: how it was worked out", species.name),
-            &format!(
-                "The figures of the {} care sheet: each formula, the numbers put in, what was taken for granted, and who published it.",
-                species.name
-            ),
+            &edition.tell("working-title", [("name", species.name.as_str().into())]),
+            &edition.tell("working-description", [("name", species.name.as_str().into())]),
             figures.as_of,
         ),
         name: species.name.clone(),

@@ -5,7 +5,6 @@ use crate::figures::humidity::Reading;
 use crate::figures::lifetime::inside_cm;
 use crate::figures::working::number;
 use crate::figures::{AnimalFigures, SpeciesFigures};
-use crate::model::word::Word;
 use crate::model::{Animal, Species};
 use crate::quantity::{Dimensions, Humidity, Rounding, Temperature, print_one};
 use crate::sheets::index::lengths;
@@ -36,7 +35,7 @@ pub(in crate::sheets) fn front(
         let (Some((at, _)), Some(mark)) = (heater.at, letters.next()) else { continue };
         let line = if heater.below { LINES[3] } else { LINES[0] };
         let (mark, at, line) = (mark.to_string(), along(at.cm()), percent(line));
-        parts.push(Part { mark, label: heater.kind.spelling().to_owned(), at, line });
+        parts.push(Part { mark, label: edition.word("heater", heater.kind), at, line });
     }
     for lamp in &housing.lamps {
         let (Some((at, _)), Some(mark)) = (lamp.at, letters.next()) else { continue };
@@ -46,26 +45,25 @@ pub(in crate::sheets) fn front(
     for (place, zone) in own.zones.iter().enumerate() {
         let Some(cm) = zone.at_cm else { continue };
         let temperature = |celsius: Option<f64>, when: &str| {
-            celsius.map(|celsius| format!("{} {when}", print::temperature(Some(celsius), edition)))
+            let reading = print::temperature(Some(celsius?), edition).to_string();
+            Some(edition.tell(when, [("reading", reading.into())]))
         };
-        let mut said: Vec<String> =
-            [temperature(zone.day_c, "by day"), temperature(zone.night_c, "by night")]
-                .into_iter()
-                .flatten()
-                .collect();
+        let by_day = temperature(zone.day_c, "drawing-by-day");
+        let by_night = temperature(zone.night_c, "drawing-by-night");
+        let name = edition.tell("drawing-probe", [("name", zone.zone.as_str().into())]);
+        let mut said: Vec<String> = [Some(name), by_day, by_night].into_iter().flatten().collect();
         let ceiling = own.humidity.readings.iter().find(|reading| reading.zone == zone.zone);
         let most = ceiling.map(|reading| at_most(reading, edition));
         if let Some(celsius) = zone.day_c {
             let reads = print::temperature(Some(celsius), edition).first;
             places.push((cm / long, None, reads, most.clone()));
         }
-        said.extend(most.map(|most| format!("hygrometer {most}")));
+        said.extend(
+            most.map(|most| edition.tell("drawing-hygrometer", [("reading", most.into())])),
+        );
         parts.push(Part {
             mark: (place + 1).to_string(),
-            label: std::iter::once(format!("probe, {}", zone.zone))
-                .chain(said)
-                .collect::<Vec<_>>()
-                .join("; "),
+            label: said.join("; "),
             at: along(cm),
             line: percent(LINES[2]),
         });
@@ -90,16 +88,12 @@ pub(in crate::sheets) fn front(
     }
     let said: Vec<String> =
         parts.iter().map(|part| format!("{}, {}", part.mark, part.label)).collect();
-    let boxes = match hides.len() {
-        1 => "1 hide".to_owned(),
-        many => format!("{many} hides"),
-    };
     Some(Drawing {
         id: "front".to_owned(),
-        title: "The enclosure from the front".to_owned(),
-        text: format!(
-            "The warm end is on the left. Heaters, lamps and probes: {}. On the floor: {boxes}.",
-            said.join(" | ")
+        title: edition.say("drawing-front"),
+        text: edition.tell(
+            "drawing-front-text",
+            [("parts", said.join(" | ").into()), ("hides", hides.len().into())],
         ),
         picture: Picture::Front(Front {
             long: number(long, 0),
@@ -108,7 +102,7 @@ pub(in crate::sheets) fn front(
             hides,
             zones: zones(places),
             animal: None,
-            note: "Below the box: the temperature by day and what the hygrometer may read. The warm end is on the left. Length, height and places along the length are to scale; heaters and lamps stand on a line of their own. Outlined blocks on the floor are hides; one whose height is not known is drawn half its length high.".to_owned(),
+            note: edition.say("drawing-front-note"),
         }),
     })
 }
@@ -116,7 +110,8 @@ pub(in crate::sheets) fn front(
 /// What a hygrometer may read.
 fn at_most(reading: &Reading, edition: &Edition<'_>) -> String {
     let most = Humidity::from_percent(reading.at_most_percent);
-    format!("at most {}", edition.shown(print_one(most, edition.units(), Rounding::Down)).first)
+    let most = edition.shown(print_one(most, edition.units(), Rounding::Down)).first;
+    edition.tell("figure-at-most", [("figure", most.into())])
 }
 
 /// Places nearer than this to the one before, as a share of the width, are written a line lower.
@@ -152,36 +147,42 @@ pub(in crate::sheets) fn grown(
     }
     // The basking spot at the warm end, the warm side beside it, the cool side at the other end.
     let along = [
-        ("basking spot", of.gradient.basking_c, 0.12),
-        ("warm side", of.gradient.warm_c, 0.4),
-        ("cool side", of.gradient.cool_c, 0.86),
+        ("zone-basking-spot", "", of.gradient.basking_c, 0.12),
+        ("zone-warm-side", "warm", of.gradient.warm_c, 0.4),
+        ("zone-cool-side", "cool", of.gradient.cool_c, 0.86),
     ];
     let mut places = Vec::new();
     let mut said = Vec::new();
-    for (zone, ends, share) in along {
+    for (label, zone, ends, share) in along {
         let Some(range) = ends.and_then(print::range::<Temperature>) else { continue };
         let reads = edition.shown(range.print(edition.units(), Rounding::Nearest));
-        let reading =
-            of.humidity.readings.iter().find(|reading| zone.starts_with(reading.zone.as_str()));
+        let reading = of.humidity.readings.iter().find(|reading| reading.zone == zone);
         let most = reading.map(|reading| at_most(reading, edition));
-        let damp = most.as_ref().map(|most| format!(", hygrometer {most}")).unwrap_or_default();
-        said.push(format!("{zone} {}{damp}", reads.first));
-        places.push((share, Some(zone.to_owned()), reads.first, most));
+        let name = edition.say(label);
+        let (zone, reading) =
+            (("zone", name.as_str().into()), ("reading", reads.first.as_str().into()));
+        said.push(match &most {
+            Some(most) => edition
+                .tell("drawing-grown-place-damp", [zone, reading, ("damp", most.as_str().into())]),
+            None => edition.tell("drawing-grown-place", [zone, reading]),
+        });
+        places.push((share, Some(name), reads.first, most));
     }
     if places.len() < 2 {
         return None;
     }
     let longest = lengths(species).and_then(|(low, high)| high.or(low));
     let lies = longest.filter(|cm| *cm <= long);
-    let animal = lies.map(|cm| {
-        format!(" The bar on the floor is an animal of {}.", print::length(cm, edition).first)
-    });
-    let animal = animal.unwrap_or_default();
     let sides = print::sides(space.inside_cm, edition).first;
-    let text = format!("From the warm end on the left: {}.{animal}", said.join("; "));
+    let mut text = edition.tell("drawing-grown-text", [("places", said.join("; ").into())]);
+    if let Some(cm) = lies {
+        let length = print::length(cm, edition).first;
+        text.push(' ');
+        text.push_str(&edition.tell("drawing-grown-animal", [("length", length.into())]));
+    }
     Some(Drawing {
         id: "front".to_owned(),
-        title: format!("The least enclosure for a grown animal from the front, {sides}"),
+        title: edition.tell("drawing-grown", [("sides", sides.into())]),
         picture: Picture::Front(Front {
             long: number(long, 0),
             high: number(high, 0),
@@ -189,7 +190,7 @@ pub(in crate::sheets) fn grown(
             hides: Vec::new(),
             zones: zones(places),
             animal: lies.map(|cm| percent(cm / long)),
-            note: format!("{text} Length and height are to scale."),
+            note: format!("{text} {}", edition.say("drawing-grown-scale")),
         }),
         text,
     })
