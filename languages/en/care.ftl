@@ -92,3 +92,7 @@ working-title = { $name }: how it was worked out
 working-description = The figures of the { $name } care sheet: each formula, the numbers put in, what was taken for granted, and who published it.
 working-page = How it was worked out
 working-nothing = Nothing on this sheet had to be worked out.
+
+# At the head of a sheet whose words nobody has written in the language of the page: { $language } is "German", say.
+care-foreign-words = The words of this sheet, and short texts such as signs and meals, are in { $language }: nobody has translated them yet.
+care-foreign-texts = Short texts such as signs and meals are in { $language }: nobody has translated them yet.

@@ -203,3 +203,10 @@ figure-feeding-stage-count = How many, { $of }
 figure-energy-at_most = Energy of its food over its energy at rest
 figure-fasting-normal = Goes without food normally
 figure-handling-after_meal = No handling after a meal for
+
+# Languages. The first is what those who speak this one call it; the others are their names in this one.
+language-own = English
+language-en = English
+language-de = German
+language-es = Spanish
+language-fr = French

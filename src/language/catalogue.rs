@@ -39,7 +39,7 @@ static CATALOGUES: LazyLock<BTreeMap<String, Catalogue>> = LazyLock::new(|| {
 });
 
 /// The first part of a tag: `de` of `de-AT`.
-fn primary(tag: &str) -> &str {
+pub fn primary(tag: &str) -> &str {
     tag.split(['-', '_']).next().unwrap_or(tag)
 }
 

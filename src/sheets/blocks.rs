@@ -168,6 +168,8 @@ pub struct Chapter {
     pub title: String,
     /// Its words, in Markdown.
     pub words: String,
+    /// The language of its words, where that is another than the page's.
+    pub language: Option<String>,
     /// Its facts.
     pub facts: Vec<Fact>,
     /// Its tables.

@@ -33,6 +33,10 @@ pub struct CareSheet {
     pub kind: String,
     /// Its picture, where it has one.
     pub picture: Option<super::picture::Picture>,
+    /// What of it stands in another language than the page.
+    pub foreign: Option<String>,
+    /// That language, where the words are in it too.
+    pub language: Option<String>,
     /// One sentence.
     pub summary: Option<String>,
     /// What matters in ten seconds.
@@ -122,8 +126,13 @@ pub fn care(
         });
     }
     chapters.retain(|chapter| !chapter.is_empty());
-    let name = || ("name", species.name.as_str().into());
-    let description = species.summary.clone().unwrap_or_else(|| {
+    let language = edition.foreign_words(species).map(str::to_owned);
+    for chapter in chapters.iter_mut().filter(|chapter| !chapter.words.is_empty()) {
+        chapter.language.clone_from(&language);
+    }
+    let summary = edition.summary(species).map(str::to_owned);
+    let name = || ("name", edition.name(species).into());
+    let description = summary.clone().unwrap_or_else(|| {
         let scientific = species.scientific.as_str().into();
         edition.tell("care-description", [name(), ("scientific", scientific)])
     });
@@ -140,12 +149,14 @@ pub fn care(
             figures.as_of,
         ),
         key: key.to_owned(),
-        name: species.name.clone(),
+        name: edition.name(species).to_owned(),
         scientific: species.scientific.clone(),
         picture: super::picture::of_species(edition, key, species),
         also: species.also.clone(),
         kind: species.kind.spelling().to_owned(),
-        summary: species.summary.clone(),
+        foreign: foreign(edition, species),
+        language,
+        summary,
         glance,
         cautions: cautions::of_species(edition, species),
         chapters,
@@ -161,6 +172,15 @@ pub fn care(
         previous,
         next,
     }
+}
+
+/// A sentence on what stands in another language than the page.
+fn foreign(edition: &Edition<'_>, species: &Species) -> Option<String> {
+    let language = [("language", edition.language_name(edition.foreign(species)?).into())];
+    Some(match edition.foreign_words(species) {
+        Some(_) => edition.tell("care-foreign-words", language),
+        None => edition.tell("care-foreign-texts", language),
+    })
 }
 
 /// Adds to a chapter what is worked out for it.

@@ -4,9 +4,10 @@ use std::ops::Deref;
 
 use jiff::civil::Date;
 
-use crate::language::{Catalogue, Value};
-use crate::model::Model;
+use crate::language::{Catalogue, Value, primary};
+use crate::model::species::{Translation, Words};
 use crate::model::word::Word;
+use crate::model::{Model, Species};
 use crate::quantity::{Printed, System};
 
 use super::Wanted;
@@ -43,6 +44,11 @@ impl<'a> Edition<'a> {
         Edition { model, catalogue: Catalogue::nearest(language), folder: language }
     }
 
+    /// The same model in another language of the site.
+    pub fn other(&self, language: &'a str) -> Edition<'a> {
+        Edition::further(self.model, language)
+    }
+
     /// A page in this language.
     pub fn wanted(&self, page: Wanted) -> Wanted {
         if self.folder.is_empty() {
@@ -50,6 +56,57 @@ impl<'a> Edition<'a> {
         } else {
             Wanted::In(self.folder.to_owned(), Box::new(page))
         }
+    }
+
+    /// The words of a species in this language, where they are not those that it has in its own.
+    fn translation<'s>(&self, species: &'s Species) -> Option<&'s Translation> {
+        self.foreign(species)?;
+        let own = primary(self.language());
+        let exact = species.translations.get(self.language());
+        exact.or_else(|| Some(species.translations.iter().find(|(tag, _)| primary(tag) == own)?.1))
+    }
+
+    /// The name of a species in this language, or in its own.
+    pub fn name<'s>(&self, species: &'s Species) -> &'s str {
+        let further = self.translation(species).and_then(|one| one.title.as_deref());
+        further.unwrap_or(&species.name)
+    }
+
+    /// The sentence on a species in this language; in its own only where it has no words in this one.
+    pub fn summary<'s>(&self, species: &'s Species) -> Option<&'s str> {
+        match self.translation(species) {
+            Some(further) => further.summary.as_deref(),
+            None => species.summary.as_deref(),
+        }
+    }
+
+    /// The words of a species in this language, or in its own.
+    pub fn words<'s>(&self, species: &'s Species) -> Option<&'s Words> {
+        let further = self.translation(species).map(|one| &one.words);
+        further.or(species.words.as_ref())
+    }
+
+    /// The language of a species' texts, where that is another than this.
+    pub fn foreign<'s>(&self, species: &'s Species) -> Option<&'s str>
+    where
+        'a: 's,
+    {
+        let theirs = species.language.as_deref().unwrap_or(&self.model.site.language);
+        (primary(theirs) != primary(self.language())).then_some(theirs)
+    }
+
+    /// The language of a species' words as they stand on a page in this one, where that is another.
+    pub fn foreign_words<'s>(&self, species: &'s Species) -> Option<&'s str>
+    where
+        'a: 's,
+    {
+        if self.translation(species).is_some() { None } else { self.foreign(species) }
+    }
+
+    /// A language by its name in this one; by its tag where there is no label for it.
+    pub fn language_name(&self, tag: &str) -> String {
+        let label = format!("language-{}", primary(tag));
+        self.catalogue.find(&label).unwrap_or_else(|| tag.to_owned())
     }
 
     /// A label.

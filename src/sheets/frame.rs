@@ -43,6 +43,41 @@ pub struct Frame {
     pub has_law: bool,
     /// The page's full address, where the site has one.
     pub address: Option<String>,
+    /// The same page in every language of the site; nothing where it has only one.
+    pub editions: Vec<EditionLink>,
+}
+
+/// A page in one of the languages of the site.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct EditionLink {
+    /// The language, a BCP 47 tag.
+    pub language: String,
+    /// What those who speak it call it.
+    pub name: String,
+    /// Where it stands: the full address, or the way from this page where the site has none.
+    pub href: String,
+    /// Whether it is this page.
+    pub here: bool,
+}
+
+/// The page at a path inside its language, in every language of the site.
+fn editions(edition: &Edition<'_>, path: &str, base: &str) -> Vec<EditionLink> {
+    let all = edition.site.all_languages();
+    if all.len() < 2 {
+        return Vec::new();
+    }
+    let link = |tag: &str| {
+        let other = edition.other(tag);
+        let place = format!("{}{path}", other.folder());
+        let name = other.catalogue().find("language-own").filter(|_| Catalogue::of(tag).is_some());
+        EditionLink {
+            language: tag.to_owned(),
+            name: name.unwrap_or_else(|| tag.to_owned()),
+            href: full_address(&edition.site, &place).unwrap_or_else(|| format!("{base}{place}")),
+            here: tag == edition.language(),
+        }
+    };
+    all.into_iter().map(link).collect()
 }
 
 impl Frame {
@@ -60,7 +95,9 @@ impl Frame {
         let up = |path: &str| "../".repeat(path.matches('/').count());
         let root = up(path);
         let language = edition.language();
+        let base = format!("{root}{}", up(&folder));
         Frame {
+            editions: if private { Vec::new() } else { editions(edition, path, &base) },
             title: title.to_owned(),
             full_title: full_title(title, &site.title),
             description: shortened(description),
@@ -69,7 +106,7 @@ impl Frame {
             // Where a language has no catalogue, the labels are English.
             language: Catalogue::of(language).map_or("en", |_| language).to_owned(),
             paper: site.paper.spelling().to_owned(),
-            base: format!("{root}{}", up(&folder)),
+            base,
             root,
             as_of: edition.long_date(as_of),
             private,

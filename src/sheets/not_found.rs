@@ -30,5 +30,6 @@ pub fn not_found(edition: &Edition<'_>, figures: &Figures) -> NotFoundSheet {
     }
     // It has no address of its own.
     frame.address = None;
+    frame.editions.clear();
     NotFoundSheet { frame }
 }

@@ -17,7 +17,7 @@ pub struct Passage {
 
 /// Puts the figures that the words quote in their places.
 pub fn with_figures(species: &Species, figures: &SpeciesFigures, edition: &Edition<'_>) -> String {
-    let Some(words) = &species.words else { return String::new() };
+    let Some(words) = edition.words(species) else { return String::new() };
     let known = quotable(species, Some(figures));
     let mut text = String::with_capacity(words.text.len());
     let mut from = 0;
