@@ -67,3 +67,39 @@ fn reason_told(edition: &Edition<'_>, reason: &Reason) -> String {
         Reason::NoClasses => edition.say("unmet-no-classes"),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::model::Model;
+
+    #[test]
+    fn a_reason_reads_as_it_is_told_in_the_figures() {
+        let model = Model::default();
+        let edition = Edition::further(&model, "en");
+        let measure = Measure::SnoutVentLength;
+        let reasons = [
+            Reason::NoAnimals,
+            Reason::NotALength,
+            Reason::LengthNotGiven(measure),
+            Reason::NoClass { measure, length_cm: 12.5, up_to_cm: 10.0 },
+            Reason::NoFurther { animals: 1, singly: true },
+            Reason::NoFurther { animals: 1, singly: false },
+            Reason::NoFurther { animals: 4, singly: false },
+            Reason::NoClasses,
+        ];
+        for reason in reasons {
+            let told = format!("{}.", reason_told(&edition, &reason));
+            assert_eq!(crate::sheets::animal::capital(&told), reason.to_string());
+        }
+    }
+
+    #[test]
+    fn a_form_is_named_behind_the_sex() {
+        let model = Model::default();
+        let edition = Edition::further(&model, "en");
+        for whom in ["adult", "female, Dwarf", "male"] {
+            assert_eq!(for_whom(&edition, whom), whom);
+        }
+    }
+}
