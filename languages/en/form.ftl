@@ -65,5 +65,4 @@ unit-per = per
 unit-each = each
 unit-to = to
 unit-times = times
-unit-zone = zone
 unit-or = or

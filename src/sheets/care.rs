@@ -7,14 +7,14 @@ use crate::language::Catalogue;
 use crate::model::Species;
 use crate::model::species::Stage;
 use crate::model::stated::Stated;
-use crate::model::word::{Measure, Word};
+use crate::model::word::Word;
 use crate::quantity::{Rounding, TemperatureDifference};
 
 use super::blocks::{Caution, Chapter, Fact, Link, Shown, SourceEntry, WorkingBlock};
 use super::citing::Citing;
 use super::edition::Edition;
 use super::frame::Frame;
-use super::{cautions, drawing, law, laws, order, print, tables, words};
+use super::{cautions, drawing, glance, law, laws, order, print, tables, words};
 
 /// A care sheet.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -92,7 +92,7 @@ pub fn care(
 ) -> CareSheet {
     let mut citing = Citing::new(&edition.sources);
     let stated = species.stated();
-    let glance = glance(edition, species, of, &stated, &mut citing);
+    let glance = glance::glance(edition, species, of, &stated, &mut citing);
     let text = words::with_figures(species, of, edition);
     let mut passages = words::passages(&text);
     let mut chapters = Vec::new();
@@ -349,66 +349,6 @@ pub fn publication(edition: &Edition<'_>, name: &str) -> String {
             )
         },
     )
-}
-
-/// What matters in ten seconds: how big, how long, how warm, how humid, how much space, what it eats, whether it is legal.
-fn glance(
-    edition: &Edition<'_>,
-    species: &Species,
-    of: &SpeciesFigures,
-    stated: &[Stated<'_>],
-    citing: &mut Citing<'_>,
-) -> Vec<Fact> {
-    let mut facts = Vec::new();
-    let wanted = [
-        "size.adult",
-        "size.female",
-        "size.male",
-        "life.years",
-        "temperature.basking",
-        "temperature.warm",
-        "temperature.cool",
-        "temperature.water",
-        "temperature.night",
-        "humidity.range",
-        "humidity.ceiling",
-    ];
-    for name in wanted {
-        if let Some(stated) = stated.iter().find(|stated| stated.name == name) {
-            let mut fact = citing.fact(stated, edition);
-            // In ten seconds nobody reads a remark; it stands in the chapter.
-            (fact.note, fact.others, fact.overridden) = (None, Vec::new(), None);
-            if name.starts_with("size.") && species.size.measure != Measure::TotalLength {
-                let measure = edition.word("measure", species.size.measure);
-                let values = [("label", fact.label.into()), ("measure", measure.into())];
-                fact.label = edition.tell("care-measured", values);
-            }
-            facts.push(fact);
-        }
-    }
-    facts.push(Fact::plain(edition.say("care-space"), space(of, edition)));
-    let meal = species.grown_stage().and_then(|stage| stage.meal.clone());
-    let meal = meal.map_or_else(|| edition.missing(), Shown::plain);
-    facts.push(Fact::plain(edition.say("care-eats"), meal));
-    if let Some(cost) = &of.cost {
-        let (low, high) = cost.per_year;
-        let about = edition.tell(
-            "care-costs-a-year",
-            [
-                ("low", edition.number(low, 0).into()),
-                ("high", edition.number(high, 0).into()),
-                ("currency", cost.currency.as_str().into()),
-            ],
-        );
-        facts.push(Fact::plain(edition.say("care-costs"), about));
-    }
-    let dangers: Vec<String> =
-        species.cautions.iter().map(|danger| edition.word("danger", *danger)).collect();
-    if !dangers.is_empty() {
-        facts.push(Fact::plain(edition.say("care-dangers"), dangers.join(", ")));
-    }
-    facts.push(Fact::plain(edition.say("care-law"), edition.say("care-law-check")));
-    facts
 }
 
 /// What is to be built for grown animals, whatever their sex and form, by every standard in force.

@@ -19,6 +19,7 @@ pub mod due;
 pub mod edition;
 pub mod fits;
 pub mod frame;
+mod glance;
 pub mod handover;
 mod handover_needs;
 mod handover_record;

@@ -73,6 +73,7 @@ fn asked_for(text: &str) -> BTreeSet<String> {
             let rest = text[at + mark.len()..].trim_start().trim_start_matches('"');
             let name = rest.split('"').next().unwrap_or_default();
             let is_name = !name.is_empty()
+                && !name.ends_with('-')
                 && name.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-');
             if is_name {
                 found.insert(name.to_owned());
