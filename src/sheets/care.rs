@@ -247,7 +247,7 @@ fn legal(chapter: &mut Chapter, edition: &Edition<'_>, species: &Species) {
     if let Some(origin) = &species.origin {
         chapter.facts.insert(0, Fact::plain("Comes from", origin.clone()));
     }
-    chapter.facts.extend(law::rules(species));
+    chapter.facts.extend(law::rules(edition, species));
     let checked =
         species.legal.checked.map_or("not yet".to_owned(), |(date, _)| edition.long_date(date));
     chapter

@@ -1,6 +1,9 @@
 //! The words of a species file as they stand in a sentence.
 
+use crate::model::stated::Stated;
 use crate::model::word::{Active, Company, Habit};
+
+use super::edition::Edition;
 
 /// Where it lives.
 pub(super) fn habit(habit: Habit) -> &'static str {
@@ -30,4 +33,9 @@ pub(super) fn company(company: Company) -> &'static str {
         Company::Pairs => "alone, or a pair that gets on",
         Company::Groups => "alone or in a group with room for each",
     }
+}
+
+/// What a stated figure is.
+pub(super) fn figure(_edition: &Edition<'_>, stated: &Stated<'_>) -> String {
+    stated.label.clone()
 }
