@@ -66,3 +66,33 @@ fn salmonella(edition: &Edition<'_>, kind: Kind, label: &str) -> Caution {
         text: edition.tell(label, [("carrier", carrier.into())]),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::model::Model;
+    use crate::model::word::Word;
+
+    #[test]
+    fn whatever_the_kind_the_caution_says_what_carries_salmonella_and_to_wash_hands() {
+        let model = Model::default();
+        let edition = Edition::of_site(&model);
+        let suffixes = ["", "-beside-notices", "-on-card"];
+        for (kind, spelling) in Kind::ALL {
+            let told = match kind {
+                Kind::Frog | Kind::Salamander => "Assume that every amphibian carries Salmonella",
+                Kind::Invertebrate => {
+                    "Assume that any enclosure and feeder insect can carry Salmonella"
+                }
+                _ => "Assume that every reptile carries Salmonella",
+            };
+            for suffix in suffixes {
+                let label = format!("caution-salmonella-text{suffix}");
+                let text = salmonella(&edition, *kind, &label).text;
+                assert!(text.starts_with(told), "{spelling}: {text}");
+                assert!(text.contains(". Wash your hands with soap after "), "{spelling}: {text}");
+                assert!(!text.contains('\n'), "{spelling}: {text}");
+            }
+        }
+    }
+}
