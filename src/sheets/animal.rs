@@ -2,7 +2,6 @@
 
 use serde::Serialize;
 
-use crate::figures::working::number;
 use crate::figures::{AnimalFigures, Figures};
 
 use crate::model::word::{Basis, Sex, Status, Word};
@@ -50,22 +49,23 @@ pub fn animal(
 ) -> Option<AnimalSheet> {
     let public = PublicAnimal::of(edition, edition.animals.get(key)?)?;
     let species = edition.species.get(&public.species)?;
+    let say = |label| edition.say(label);
     let mut facts = vec![
-        Fact::plain("Species", format!("{} ({})", species.name, species.scientific)),
-        Fact::plain("Sex", sex(public.sex)),
-        Fact::plain("Age", age(edition, public.hatched, figures.as_of)),
+        Fact::plain(say("animal-species"), format!("{} ({})", species.name, species.scientific)),
+        Fact::plain(say("animal-sex"), sex(edition, public.sex)),
+        Fact::plain(say("animal-age"), age(edition, public.hatched, figures.as_of)),
     ];
     if let Some(form) = &public.form {
-        facts.insert(1, Fact::plain("Form", form.clone()));
+        facts.insert(1, Fact::plain(say("animal-form"), form.clone()));
     }
     if let Some(cm) = of.body.length_cm {
         facts.push(Fact::plain(
-            capital(species.size.measure.spelling()),
+            edition.word("measure-title", species.size.measure),
             print::length(cm, edition),
         ));
     }
     if let Some(grams) = of.body.mass_g {
-        facts.push(Fact::plain("Weight", print::mass(grams, edition)));
+        facts.push(Fact::plain(say("animal-weight"), print::mass(grams, edition)));
     }
     let mut needs = Vec::new();
     if let Some(adult) = of.growth.adult {
@@ -75,37 +75,46 @@ pub fn animal(
             edition,
             crate::quantity::Rounding::Nearest,
         );
-        needs.push(Fact::plain("Length when grown", length));
+        needs.push(Fact::plain(say("animal-length-grown"), length));
     }
     let build = of.grown.as_ref().and_then(|space| space.build.as_ref());
     needs.push(Fact::plain(
-        "Enclosure when grown, at least",
+        say("animal-enclosure-grown"),
         build.map_or_else(|| edition.missing(), |build| print::sides(build.inside_cm, edition)),
     ));
     if let Some(years) = species.stated().iter().find(|stated| stated.name == "life.years") {
         needs.push(Fact::plain(
-            "Span of life",
+            say("animal-span-of-life"),
             edition.shown(years.amount.print(edition.units(), years.rounding)),
         ));
     }
     if let Some(cost) = figures.species.get(&public.species).and_then(|of| of.cost.as_ref()) {
         let (low, high) = cost.per_year;
-        let about = format!("about {}–{} {}", number(low, 0), number(high, 0), cost.currency);
-        needs.push(Fact::plain("A year of its kind costs, without vets", about));
+        let (low, high) = (edition.number(low, 0), edition.number(high, 0));
+        let currency = cost.currency.as_str().into();
+        let about = [("low", low.into()), ("high", high.into()), ("currency", currency)];
+        needs.push(Fact::plain(say("animal-year-costs"), edition.tell("animal-cost", about)));
     }
     if let Some(meal) = &of.feeding.meal {
-        needs.push(Fact::plain("Eats now", meal.clone()));
+        needs.push(Fact::plain(say("animal-eats-now"), meal.clone()));
     }
     let known = public.sex != Sex::Unknown;
     let mut introduced = vec![species.name.clone()];
-    introduced.extend(known.then(|| public.sex.spelling().to_owned()));
+    introduced.extend(known.then(|| sex(edition, public.sex)));
     introduced
         .extend(public.hatched.map(|(date, basis)| years_old(edition, date, basis, figures.as_of)));
     let seeking = public.status == Status::SeekingHome;
-    let stands = if seeking { "is looking for a home" } else { "lives with us" };
+    let description =
+        if seeking { "animal-description-seeking" } else { "animal-description-resident" };
     let teaser = public.story.as_deref().map(super::index::first_sentences).unwrap_or_default();
-    let description = format!("{}, {}, {stands}. {teaser}", public.name, species.name);
-    let picture = picture::of_public(key, &public, species);
+    let described = [
+        ("name", public.name.as_str().into()),
+        ("species", species.name.as_str().into()),
+        ("teaser", teaser.into()),
+    ];
+    let description = edition.tell(description, described);
+    let care_sheet = [("species", species.name.as_str().into())];
+    let picture = picture::of_public(edition, key, &public, species);
     Some(AnimalSheet {
         frame: Frame::new(
             edition,
@@ -119,7 +128,7 @@ pub fn animal(
         introduced: introduced.join(", "),
         kind: species.kind.spelling().to_owned(),
         care: Link {
-            text: format!("{} care sheet", species.name),
+            text: edition.tell("animal-care-sheet", care_sheet),
             href: super::care_path(&public.species),
         },
         picture,
@@ -132,8 +141,8 @@ pub fn animal(
 }
 
 /// A sex in words.
-pub fn sex(sex: Sex) -> String {
-    if sex == Sex::Unknown { "not known".to_owned() } else { sex.spelling().to_owned() }
+pub fn sex(edition: &Edition<'_>, sex: Sex) -> String {
+    edition.word("sex", sex)
 }
 
 /// An age in words, with how sure it is.
@@ -143,9 +152,9 @@ pub fn age(
     as_of: jiff::civil::Date,
 ) -> Shown {
     let Some((date, basis)) = hatched else { return edition.missing() };
-    let sure = if basis == Basis::Estimated { "estimated" } else { "known" };
-    let old = years_old(edition, date, basis, as_of);
-    Shown::plain(format!("{old} (hatched {}, {sure})", edition.long_date(date)))
+    let told = if basis == Basis::Estimated { "animal-age-estimated" } else { "animal-age-known" };
+    let old = days_old(edition, date, as_of).into();
+    Shown::plain(edition.tell(told, [("age", old), ("date", edition.long_date(date).into())]))
 }
 
 fn years_old(
@@ -154,9 +163,16 @@ fn years_old(
     basis: Basis,
     as_of: jiff::civil::Date,
 ) -> String {
+    let old = days_old(edition, hatched, as_of);
+    if basis == Basis::Estimated {
+        return edition.tell("animal-age-about", [("age", old.into())]);
+    }
+    old
+}
+
+fn days_old(edition: &Edition<'_>, hatched: jiff::civil::Date, as_of: jiff::civil::Date) -> String {
     let days = f64::from(crate::figures::calendar::days_between(hatched, as_of).max(0));
-    let about = if basis == Basis::Estimated { "about " } else { "" };
-    format!("{about}{}", print::days(days, edition).first)
+    print::days(days, edition).first
 }
 
 /// The text with its first letter as a capital.

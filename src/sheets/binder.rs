@@ -47,7 +47,7 @@ pub struct BoundSheet {
 pub fn binder(edition: &Edition<'_>, figures: &Figures) -> BinderSheet {
     let mut contents = Vec::new();
     let mut sheets = Vec::new();
-    for (kind, title) in order::GROUPS {
+    for kind in order::GROUPS {
         let mut links = Vec::new();
         for (key, species) in order::in_order(edition) {
             let Some(of) = figures.species.get(key).filter(|_| species.kind == kind) else {
@@ -60,20 +60,20 @@ pub fn binder(edition: &Edition<'_>, figures: &Figures) -> BinderSheet {
             sheets.push(BoundSheet { prefix: format!("{key}-"), folder, care });
         }
         if !links.is_empty() {
-            contents.push(Contents { title: title.to_owned(), links });
+            contents.push(Contents { title: edition.word("group", kind), links });
         }
     }
-    let title = "All care sheets";
+    let title = edition.say("binder-title");
     BinderSheet {
         frame: Frame::new(
             edition,
             super::BINDER,
             false,
-            title,
-            "Every care sheet in one document, to print in one go.",
+            &title,
+            &edition.say("binder-description"),
             figures.as_of,
         ),
-        title: title.to_owned(),
+        title,
         contents,
         sheets,
     }

@@ -55,9 +55,12 @@ pub fn card(
         stated.iter().filter(|stated| names.iter().any(|name| stated.name.starts_with(name)));
     let readings = readings.filter(|stated| !stated.name.contains("brumation"));
     let readings = readings
-        .map(|stated| Fact::plain(stated.label.clone(), citing.fact(stated, edition).value))
+        .map(|stated| {
+            let Fact { label, value, .. } = citing.fact(stated, edition);
+            Fact::plain(label, value)
+        })
         .collect();
-    let mut needs = vec![Fact::plain("Least enclosure, grown", care::space(of, edition))];
+    let mut needs = vec![Fact::plain(edition.say("card-space"), care::space(of, edition))];
     for (stage, row) in species.feeding.iter().zip(&of.feeding) {
         let every = row.interval_days.map(|ends| {
             super::print::shown::<crate::quantity::Span>(
@@ -68,8 +71,14 @@ pub fn card(
             .first
         });
         let meal = stage.meal.clone().unwrap_or_default();
-        let every = every.map(|every| format!(", every {every}")).unwrap_or_default();
-        needs.push(Fact::plain(format!("Food, {}", stage.name), format!("{meal}{every}")));
+        let food = match every {
+            Some(every) => {
+                edition.tell("card-meal", [("meal", meal.into()), ("every", every.into())])
+            }
+            None => meal,
+        };
+        let label = edition.tell("card-food", [("stage", stage.name.as_str().into())]);
+        needs.push(Fact::plain(label, food));
     }
     let urgent =
         species.signs.iter().filter(|sign| sign.urgency == crate::model::word::Urgency::Now);
@@ -78,8 +87,8 @@ pub fn card(
             edition,
             &super::card_path(key),
             false,
-            &format!("{} wall card", species.name),
-            &format!("{} on one page.", species.name),
+            &edition.tell("card-title", [("name", species.name.as_str().into())]),
+            &edition.tell("card-description", [("name", species.name.as_str().into())]),
             figures.as_of,
         ),
         name: species.name.clone(),

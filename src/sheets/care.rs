@@ -274,7 +274,7 @@ fn legal(chapter: &mut Chapter, edition: &Edition<'_>, species: &Species) {
     if let Some(origin) = &species.origin {
         chapter.facts.insert(0, Fact::plain(edition.say("care-origin"), origin.clone()));
     }
-    chapter.facts.extend(law::rules(species));
+    chapter.facts.extend(law::rules(edition, species));
     let checked = match species.legal.checked {
         Some((date, _)) => {
             edition.tell("care-looked-up-on", [("date", edition.long_date(date).into())])

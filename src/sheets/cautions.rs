@@ -7,8 +7,12 @@ use super::blocks::Caution;
 use super::edition::Edition;
 use super::notices;
 
-fn caution(title: &str, text: &str) -> Caution {
-    Caution { title: title.to_owned(), text: text.to_owned() }
+/// The caution of a name: the labels `caution-NAME` and `caution-NAME-text`.
+fn caution(edition: &Edition<'_>, name: &str) -> Caution {
+    Caution {
+        title: edition.say(&format!("caution-{name}")),
+        text: edition.say(&format!("caution-{name}-text")),
+    }
 }
 
 /// The cautions that a species' sheets must carry: its own dangers first, then those of every animal in a heated box.
@@ -18,90 +22,77 @@ fn caution(title: &str, text: &str) -> Caution {
 pub fn of_species(edition: &Edition<'_>, species: &Species) -> Vec<Caution> {
     let notices = notices::cautions(edition, species);
     let mut cautions: Vec<Caution> =
-        species.cautions.iter().map(|danger| of_danger(*danger)).collect();
-    cautions.push(salmonella(species.kind, !notices.is_empty()));
+        species.cautions.iter().map(|danger| of_danger(edition, *danger)).collect();
+    // One place draws the line at one age, another elsewhere: beside a notice no further line is drawn.
+    let beside_notices = "caution-salmonella-text-beside-notices";
+    let label = if notices.is_empty() { "caution-salmonella-text" } else { beside_notices };
+    cautions.push(salmonella(edition, species.kind, label));
     cautions.extend(notices);
-    cautions.push(caution(
-        "Heat and electricity",
-        "Guard every heater that the animal can reach and give each one a thermostat of its own. Mains wiring near water is an \
-         electrician's work. Keep lamps fixed, clear of anything that burns, and have a smoke alarm in the room.",
-    ));
-    cautions.push(caution(
-        "Medicines",
-        "Only a vet decides on a medicine and its dose. None is printed here.",
-    ));
-    cautions.push(caution(
-        "Law",
-        "Rules on keeping, selling and moving this animal differ from place to place and change. Ask your local authority; local \
-         law decides.",
-    ));
+    cautions.extend(["heat", "medicines", "law"].map(|name| caution(edition, name)));
     cautions
 }
 
 /// The cautions of a wall card: the first few of its own dangers, Salmonella, and the ages that each notice names.
 pub fn of_card(edition: &Edition<'_>, species: &Species, dangers: usize) -> Vec<Caution> {
     let notices = notices::brief(edition, species);
-    let own = species.cautions.iter().take(dangers).map(|danger| of_danger(*danger));
-    let hygiene = if notices.is_empty() {
-        salmonella(species.kind, false)
-    } else {
-        let text = format!(
-            "{}. Wash your hands with soap after every contact, and keep all of it out of the kitchen.",
-            carrier(species.kind)
-        );
-        caution("Salmonella", &text)
-    };
-    own.chain([hygiene]).chain(notices).collect()
+    let own = species.cautions.iter().take(dangers).map(|danger| of_danger(edition, *danger));
+    let on_card = "caution-salmonella-text-on-card";
+    let label = if notices.is_empty() { "caution-salmonella-text" } else { on_card };
+    own.chain([salmonella(edition, species.kind, label)]).chain(notices).collect()
 }
 
-fn of_danger(danger: Danger) -> Caution {
-    match danger {
-        Danger::LargeConstrictor => caution(
-            "Large constrictor",
-            "Never handle or feed a large snake alone: have a second adult in the room. Never put it round a neck, and keep \
-             children away while the enclosure is open.",
-        ),
-        Danger::Venom => caution(
-            "Venom",
-            "A bite may carry venom. Do not let it chew; wash the wound and ring a doctor if swelling, pain or illness follows. \
-             In many places a licence is needed.",
-        ),
-        Danger::StrongBite => caution(
-            "Strong bite",
-            "A bite can wound. Feed with long tongs, move slowly, and have deep bites seen by a doctor.",
-        ),
-        Danger::SkinSecretion => caution(
-            "Skin secretion",
-            "Its skin can irritate eyes and mouth. Wear wet, powder-free gloves and wash your hands after every contact.",
-        ),
-        Danger::StrongTail => caution(
-            "Strong tail",
-            "A blow of the tail can injure an eye. Keep your face away and never hold the animal by its tail.",
-        ),
-    }
-}
-
-fn carrier(kind: Kind) -> &'static str {
-    match kind {
-        Kind::Frog | Kind::Salamander => "Assume that every amphibian carries Salmonella",
-        Kind::Invertebrate => "Assume that any enclosure and feeder insect can carry Salmonella",
-        _ => "Assume that every reptile carries Salmonella",
-    }
-}
-
-fn salmonella(kind: Kind, has_notices: bool) -> Caution {
-    let carrier = carrier(kind);
-    // One place draws the line at one age, another elsewhere: beside a notice no further line is drawn.
-    let who = if has_notices {
-        "Who should keep away is told below, place by place; in pregnancy or doubt ask a doctor."
-    } else {
-        "Children under five, pregnant women, people over 65 and anyone whose defences are weak should not touch it."
-    };
+fn of_danger(edition: &Edition<'_>, danger: Danger) -> Caution {
     caution(
-        "Salmonella",
-        &format!(
-            "{carrier}, well or not. Wash your hands with soap after touching the animal, its water, its enclosure or its food, \
-             and keep all of them out of the kitchen. {who}"
-        ),
+        edition,
+        match danger {
+            Danger::LargeConstrictor => "large-constrictor",
+            Danger::Venom => "venom",
+            Danger::StrongBite => "strong-bite",
+            Danger::SkinSecretion => "skin-secretion",
+            Danger::StrongTail => "strong-tail",
+        },
     )
+}
+
+/// What carries it differs by the kind of animal.
+fn salmonella(edition: &Edition<'_>, kind: Kind, label: &str) -> Caution {
+    let carrier = match kind {
+        Kind::Frog | Kind::Salamander => "amphibian",
+        Kind::Invertebrate => "invertebrate",
+        _ => "reptile",
+    };
+    Caution {
+        title: edition.say("caution-salmonella"),
+        text: edition.tell(label, [("carrier", carrier.into())]),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::model::Model;
+    use crate::model::word::Word;
+
+    #[test]
+    fn whatever_the_kind_the_caution_says_what_carries_salmonella_and_to_wash_hands() {
+        let model = Model::default();
+        let edition = Edition::of_site(&model);
+        let suffixes = ["", "-beside-notices", "-on-card"];
+        for (kind, spelling) in Kind::ALL {
+            let told = match kind {
+                Kind::Frog | Kind::Salamander => "Assume that every amphibian carries Salmonella",
+                Kind::Invertebrate => {
+                    "Assume that any enclosure and feeder insect can carry Salmonella"
+                }
+                _ => "Assume that every reptile carries Salmonella",
+            };
+            for suffix in suffixes {
+                let label = format!("caution-salmonella-text{suffix}");
+                let text = salmonella(&edition, *kind, &label).text;
+                assert!(text.starts_with(told), "{spelling}: {text}");
+                assert!(text.contains(". Wash your hands with soap after "), "{spelling}: {text}");
+                assert!(!text.contains('\n'), "{spelling}: {text}");
+            }
+        }
+    }
 }

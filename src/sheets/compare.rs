@@ -47,32 +47,20 @@ impl Order {
         }
     }
 
-    fn says(self) -> &'static str {
+    /// What stands at the end of the names of its labels.
+    fn key(self) -> &'static str {
         match self {
-            Order::Name => "by name",
-            Order::Space => "by space",
-            Order::Length => "by length",
-            Order::Years => "by years",
-            Order::Cost => "by running cost",
+            Order::Name => "name",
+            Order::Space => "space",
+            Order::Length => "length",
+            Order::Years => "years",
+            Order::Cost => "cost",
         }
     }
 
-    fn explained(self) -> &'static str {
-        match self {
-            Order::Name => "The species stand by common name.",
-            Order::Space => {
-                "The species stand by the floor that a grown animal needs, the smallest first; last those for which no standard in force gives one."
-            }
-            Order::Length => {
-                "The species stand by the length that they may reach, the shortest first."
-            }
-            Order::Years => {
-                "The species stand by the years that they may live, the fewest first; last those whose span of life is open or not known."
-            }
-            Order::Cost => {
-                "The species stand by what a year of keeping one may cost at the site's prices, the least first; last those for which it could not be worked out."
-            }
-        }
+    /// A label that is there for each order: `compare-turn-name`, `compare-turn-space`.
+    fn label(self, edition: &Edition<'_>, what: &str) -> String {
+        edition.say(&format!("compare-{what}-{}", self.key()))
     }
 }
 
@@ -187,84 +175,85 @@ pub(super) fn row(one: &Candidate<'_>, cells: Vec<Shown>) -> LinkedRow {
 }
 
 /// The links between the pages of the comparison; `here` is the path of the page itself.
-pub(super) fn turns(here: &str) -> Vec<Turn> {
-    let orders = Order::ALL.map(|order| (order.says(), order.path()));
-    let all = orders.into_iter().chain([("what fits in a space", FITS)]);
-    all.map(|(text, href)| Turn {
-        link: Link { text: super::animal::capital(text), href: href.to_owned() },
-        here: href == here,
-    })
-    .collect()
+pub(super) fn turns(edition: &Edition<'_>, here: &str) -> Vec<Turn> {
+    let orders = Order::ALL.map(|order| (order.label(edition, "turn"), order.path()));
+    let all = orders.into_iter().chain([(edition.say("compare-turn-fits"), FITS)]);
+    all.map(|(text, href)| Turn { link: Link { text, href: href.to_owned() }, here: href == here })
+        .collect()
 }
 
-/// The headings of a table whose first column holds the animals.
-pub(super) fn head(rest: &[&str]) -> Vec<String> {
-    std::iter::once("Animal").chain(rest.iter().copied()).map(str::to_owned).collect()
+/// The headings of a table whose first column holds the animals; `rest` are the labels of the others.
+pub(super) fn head(edition: &Edition<'_>, rest: &[&str]) -> Vec<String> {
+    let all = std::iter::once(&"compare-animal").chain(rest);
+    all.map(|label| edition.say(label)).collect()
 }
 
 /// Builds the comparison in an order.
 pub fn compare(edition: &Edition<'_>, figures: &Figures, order: Order) -> CompareSheet {
     let all = candidates(edition, figures, order);
-    let title = match order {
-        Order::Name => "The species side by side".to_owned(),
-        other => format!("The species side by side, {}", other.says()),
-    };
+    let say = |label| edition.say(label);
+    let title = order.label(edition, "title");
+    let explained = order.label(edition, "order");
+    let described = edition.tell("compare-description", [("order", explained.as_str().into())]);
     let tables = vec![
         LinkedTable {
             id: "room".to_owned(),
-            title: "Room, years and money".to_owned(),
-            caption: "What a grown animal needs of a home".to_owned(),
-            head: head(&[
-                "Grows to",
-                "Lives",
-                "Floor",
-                "Sizes to buy or build",
-                "Electricity, a year",
-                "Runs at, a year",
-            ]),
+            title: say("compare-room"),
+            caption: say("compare-room-caption"),
+            head: head(
+                edition,
+                &[
+                    "compare-grows-to",
+                    "compare-lives",
+                    "compare-floor",
+                    "compare-size",
+                    "compare-electricity",
+                    "compare-cost",
+                ],
+            ),
             rows: all.iter().map(|one| row(one, room(one, edition))).collect(),
         },
         LinkedTable {
             id: "daily".to_owned(),
-            title: "Food, climate and company".to_owned(),
-            caption: "What its days are like".to_owned(),
-            head: head(&["Eats, grown", "UV zone", "Humidity", "Active", "Company", "Dangers"]),
+            title: say("compare-daily"),
+            caption: say("compare-daily-caption"),
+            head: head(
+                edition,
+                &[
+                    "compare-eats",
+                    "compare-uv-zone",
+                    "compare-humidity",
+                    "compare-active",
+                    "compare-company",
+                    "compare-dangers",
+                ],
+            ),
             rows: all.iter().map(|one| row(one, daily(one, edition))).collect(),
         },
         LinkedTable {
             id: "asks".to_owned(),
-            title: "What it asks of its keeper".to_owned(),
-            caption: "What makes an animal easier or harder, as facts".to_owned(),
-            head: head(&[
-                "Live insects",
-                "Lamp for ultraviolet",
-                "Warmest place",
-                "Winter rest",
-                "CITES",
-            ]),
+            title: say("compare-asks"),
+            caption: say("compare-asks-caption"),
+            head: head(
+                edition,
+                &[
+                    "compare-insects",
+                    "compare-lamp",
+                    "compare-warmest",
+                    "compare-rest",
+                    "compare-cites",
+                ],
+            ),
             rows: all.iter().map(|one| row(one, asked(one, edition))).collect(),
         },
     ];
+    let notes = ["compare-note-space", "compare-note-cost", "compare-note-choose"];
     CompareSheet {
-        frame: Frame::new(
-            edition,
-            order.path(),
-            false,
-            &title,
-            &format!("{} Size, years, space, money, light and company of each animal.", order.explained()),
-            figures.as_of,
-        ),
+        frame: Frame::new(edition, order.path(), false, &title, &described, figures.as_of),
         title,
-        explained: order.explained().to_owned(),
-        orders: turns(order.path()),
+        explained,
+        orders: turns(edition, order.path()),
         tables,
-        notes: vec![
-            SPACE.to_owned(),
-            "The running cost is for heat and, where the site knows the price of the food, for food, at the site's prices; lamps, vets and the enclosure are left out. For animals that live in water it is not worked out.".to_owned(),
-            "An animal that is easy for one keeper is hard for another: nothing here is ranked. Read the whole care sheet before you choose.".to_owned(),
-        ],
+        notes: notes.map(say).to_vec(),
     }
 }
-
-/// What the space in these tables means.
-pub(super) const SPACE: &str = "The floor and the size are for one grown animal at the top of its adult range, for the sex or form that needs the most. They satisfy every standard in force and are rounded up to sizes that can be bought or built. A standard is a floor, not a goal.";

@@ -1,9 +1,8 @@
 //! What stands in the cells of the comparison: facts about one species, as a reader choosing an animal wants them.
 
-use crate::figures::working::number;
 use crate::model::Species;
 use crate::model::species::Stage;
-use crate::model::word::{Cites, Company, Habit, Word};
+use crate::model::word::Habit;
 use crate::quantity::{Length, Rounding};
 
 use super::blocks::Shown;
@@ -14,14 +13,18 @@ use super::print;
 /// What a grown animal needs of a home.
 pub(super) fn room(one: &Candidate<'_>, edition: &Edition<'_>) -> Vec<Shown> {
     let money = |(low, high): (f64, f64), currency: &str| {
-        let (low, high) = (number(low, 0), number(high, 0));
+        let (low, high) = (edition.number(low, 0), edition.number(high, 0));
         let range = if low == high { low } else { format!("{low}–{high}") };
         Shown::plain(format!("{range} {currency}"))
     };
     let cost = one.of.cost.as_ref();
     let no_cost = || {
         let in_water = one.species.habit == Habit::Aquatic;
-        if in_water { Shown::plain("not worked out") } else { edition.missing() }
+        if in_water {
+            Shown::plain(edition.say("compare-cost-not-worked-out"))
+        } else {
+            edition.missing()
+        }
     };
     vec![
         print::shown::<Length>(one.lengths, edition, Rounding::Nearest),
@@ -55,19 +58,20 @@ pub(super) fn daily(one: &Candidate<'_>, edition: &Edition<'_>) -> Vec<Shown> {
     let humidity =
         humidity.map(|range| edition.shown(range.value.print(edition.units(), Rounding::Nearest)));
     let in_water = species.habit == Habit::Aquatic;
-    let dangers: Vec<&str> = species.cautions.iter().map(|danger| danger.spelling()).collect();
+    let dangers: Vec<String> =
+        species.cautions.iter().map(|danger| edition.word("danger", *danger)).collect();
     vec![
         food(species, edition),
         zone.unwrap_or_else(|| edition.missing()),
         humidity.unwrap_or_else(|| {
-            if in_water { Shown::plain("lives in water") } else { edition.missing() }
+            if in_water {
+                Shown::plain(edition.say("compare-humidity-in-water"))
+            } else {
+                edition.missing()
+            }
         }),
         Shown::plain(edition.word("active", species.active)),
-        Shown::plain(match species.company {
-            Company::Alone => "none",
-            Company::Pairs => "none, or one that it gets on with",
-            Company::Groups => "none, or a group",
-        }),
+        Shown::plain(edition.word("compare-company", species.company)),
         Shown::plain(if dangers.is_empty() { "–".to_owned() } else { dangers.join(", ") }),
     ]
 }
@@ -87,16 +91,16 @@ fn eats_insects(stage: &Stage) -> bool {
 pub(super) fn asked(one: &Candidate<'_>, edition: &Edition<'_>) -> Vec<Shown> {
     let species = one.species;
     let live = match species.grown_stage() {
-        Some(grown) if eats_insects(grown) => "yes, all its life",
-        _ if species.feeding.iter().any(eats_insects) => "while it is young",
-        Some(_) => "no",
-        None => "not known",
+        Some(grown) if eats_insects(grown) => "compare-insects-always",
+        _ if species.feeding.iter().any(eats_insects) => "compare-insects-young",
+        Some(_) => "compare-insects-no",
+        None => "compare-insects-unknown",
     };
     let lamp = match one.of.light.zone {
         // What lives in shade, or hunts by night, meets so little that none is owed.
-        Some(1) => "does no harm, not owed",
-        Some(_) => "yes",
-        None => "not known",
+        Some(1) => "compare-lamp-shade",
+        Some(_) => "compare-lamp-yes",
+        None => "compare-lamp-unknown",
     };
     let temperature = &species.temperature;
     let warmest = temperature.basking.as_ref().or(temperature.warm.as_ref());
@@ -105,17 +109,17 @@ pub(super) fn asked(one: &Candidate<'_>, edition: &Edition<'_>) -> Vec<Shown> {
     let rest =
         rest.map(|weeks| edition.shown(weeks.value.print(edition.units(), Rounding::Nearest)));
     vec![
-        Shown::plain(live),
-        Shown::plain(lamp),
+        Shown::plain(edition.say(live)),
+        Shown::plain(edition.say(lamp)),
         warmest.map_or_else(
             || edition.missing(),
             |warmest| edition.shown(warmest.value.print(edition.units(), Rounding::Inward)),
         ),
-        rest.unwrap_or_else(|| Shown::plain("none")),
-        Shown::plain(species.legal.cites.map_or("not known", |cites| match cites {
-            Cites::NotListed => "not listed",
-            listed => listed.spelling(),
-        })),
+        rest.unwrap_or_else(|| Shown::plain(edition.say("compare-rest-none"))),
+        Shown::plain(species.legal.cites.map_or_else(
+            || edition.say("compare-cites-unknown"),
+            |cites| edition.word("compare-cites", cites),
+        )),
     ]
 }
 
@@ -127,7 +131,10 @@ fn food(species: &Species, edition: &Edition<'_>) -> Shown {
         .as_ref()
         .map(|every| edition.shown(every.value.print(edition.units(), Rounding::Nearest)).first);
     match (&stage.meal, every) {
-        (Some(meal), Some(every)) => Shown::plain(format!("{meal}, every {every}")),
+        (Some(meal), Some(every)) => {
+            let of = [("meal", meal.as_str().into()), ("every", every.into())];
+            Shown::plain(edition.tell("compare-food", of))
+        }
         (Some(meal), None) => Shown::plain(meal.clone()),
         _ => edition.missing(),
     }

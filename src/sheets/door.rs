@@ -66,7 +66,7 @@ pub fn door(
         sex: if animal.sex == crate::model::word::Sex::Unknown {
             "sex not known".to_owned()
         } else {
-            sex(animal.sex)
+            sex(edition, animal.sex)
         },
         warnings: warnings(edition, animal, species, own),
         readings: readings(animal, own, general, edition),

@@ -43,10 +43,11 @@ pub fn fits(edition: &Edition<'_>, figures: &Figures) -> FitsSheet {
             print::years(one.of.years, edition),
         ]
     };
-    let head = compare::head(&["Floor", "Sizes to buy or build", "Grows to", "Lives"]);
+    let columns = ["compare-floor", "compare-size", "compare-grows-to", "compare-lives"];
+    let head = compare::head(edition, &columns);
     let table = |id: String, title: String, caption: &str, group: &[Candidate<'_>]| {
         let rows: Vec<_> = group.iter().map(|one| compare::row(one, cells(one))).collect();
-        let (caption, head) = (caption.to_owned(), head.clone());
+        let (caption, head) = (edition.say(caption), head.clone());
         (!rows.is_empty()).then_some(LinkedTable { id, title, caption, head, rows })
     };
     let mut tables = Vec::new();
@@ -55,7 +56,7 @@ pub fn fits(edition: &Edition<'_>, figures: &Figures) -> FitsSheet {
             |one: &Candidate<'_>| one.space.as_ref().is_some_and(|space| space.fits_on(floor_m2));
         let (group, larger) = certain.into_iter().partition(enough);
         certain = larger;
-        let caption = if tables.is_empty() { FIRST } else { ALSO };
+        let caption = if tables.is_empty() { "fits-first" } else { "fits-also" };
         tables.extend(table(
             format!("floor-{}", place + 1),
             title(floor_m2, edition),
@@ -66,20 +67,17 @@ pub fn fits(edition: &Edition<'_>, figures: &Figures) -> FitsSheet {
     let [.., largest] = FLOORS_M2;
     tables.extend(table(
         "floor-more".to_owned(),
-        format!("More than {}", title(largest, edition)),
-        "These need a floor of their own size",
+        edition.tell("fits-more", [("floor", title(largest, edition).into())]),
+        "fits-more-caption",
         &certain,
     ));
     tables.extend(table(
         "floor-open".to_owned(),
-        "Not certain".to_owned(),
-        "Not every standard in force could be worked out for these, or none has a rule for them",
+        edition.say("fits-open"),
+        "fits-open-caption",
         &uncertain,
     ));
-    let mut notes = vec![
-        compare::SPACE.to_owned(),
-        "A floor of the right area must have the right shape and height as well: look at the sizes. A young animal needs less for a while; what counts is what it will need.".to_owned(),
-    ];
+    let mut notes = vec![edition.say("compare-note-space"), edition.say("fits-note-shape")];
     let standards: Vec<String> = edition
         .site
         .standards
@@ -88,30 +86,24 @@ pub fn fits(edition: &Edition<'_>, figures: &Figures) -> FitsSheet {
         .map(|named| standard_title(edition, &named.name))
         .collect();
     notes.push(if standards.is_empty() {
-        "The standards in force are all those that a species names.".to_owned()
+        edition.say("fits-note-all-standards")
     } else {
-        format!("The standards in force: {}.", standards.join("; "))
+        edition.tell("fits-note-standards", [("standards", standards.join("; ").into())])
     });
     FitsSheet {
         frame: Frame::new(
             edition,
             compare::FITS,
             false,
-            "What fits in this space",
-            "Which species fit on which floor when they are grown, by every standard in force.",
+            &edition.say("fits-title"),
+            &edition.say("fits-description"),
             figures.as_of,
         ),
-        orders: compare::turns(compare::FITS),
+        orders: compare::turns(edition, compare::FITS),
         tables,
         notes,
     }
 }
-
-/// What stands over the species of the smallest floor.
-const FIRST: &str = "Enough for";
-
-/// What stands over those of a larger one.
-const ALSO: &str = "Enough for all of the above, and for";
 
 fn title(floor_m2: f64, edition: &Edition<'_>) -> String {
     let Shown { first, second, .. } = print::area(floor_m2, edition);

@@ -40,8 +40,8 @@ pub(super) fn identity(
 ) -> Chapter {
     let form = animal.form.as_ref().and_then(|form| species.size.forms.get(&form.name));
     let sex = match &animal.sex_basis {
-        Some(basis) => format!("{} ({basis})", sex(animal.sex)),
-        None => format!("{} (how it was told is not known)", sex(animal.sex)),
+        Some(basis) => format!("{} ({basis})", sex(edition, animal.sex)),
+        None => format!("{} (how it was told is not known)", sex(edition, animal.sex)),
     };
     let mut chapter = Chapter::new("identity", "Identity");
     chapter.facts = vec![
@@ -257,7 +257,7 @@ pub(super) fn papers(animal: &Animal, species: &Species, edition: &Edition<'_>) 
     if animal.papers.is_empty() {
         chapter.facts.push(Fact::plain("Handed over", "none on record"));
     }
-    chapter.facts.extend(law::rules(species));
+    chapter.facts.extend(law::rules(edition, species));
     chapter.facts.push(Fact::plain("Law", "check locally before it moves; local law decides"));
     chapter.facts.extend(laws::release(edition));
     chapter.facts.extend(laws::written_for(edition));

@@ -85,7 +85,7 @@ pub struct AnimalEntry {
 /// Builds the index.
 pub fn index(edition: &Edition<'_>, figures: &Figures) -> IndexSheet {
     let mut groups = Vec::new();
-    for (kind, title) in order::GROUPS {
+    for kind in order::GROUPS {
         let species: Vec<SpeciesEntry> = order::in_order(edition)
             .into_iter()
             .filter(|(_, species)| species.kind == kind)
@@ -103,7 +103,7 @@ pub fn index(edition: &Edition<'_>, figures: &Figures) -> IndexSheet {
             .collect();
         if !species.is_empty() {
             groups.push(Group {
-                title: title.to_owned(),
+                title: edition.word("group", kind),
                 kind: kind.spelling().to_owned(),
                 species,
             });
@@ -131,7 +131,7 @@ pub fn index(edition: &Edition<'_>, figures: &Figures) -> IndexSheet {
             "index.html",
             false,
             &edition.site.title,
-            "Care sheets with their sources, checked and worked out.",
+            &edition.say("index-description"),
             figures.as_of,
         ),
         groups,
@@ -161,8 +161,8 @@ fn sizes(edition: &Edition<'_>) -> Vec<Listed> {
     let mut over = None;
     for up_to in SIZES_CM.map(Some).into_iter().chain([None]) {
         let title = match (over, up_to) {
-            (_, Some(top)) => format!("Up to {}", name(top)),
-            (Some(over), None) => format!("More than {}", name(over)),
+            (_, Some(top)) => edition.tell("index-up-to", [("length", name(top).into())]),
+            (Some(over), None) => edition.tell("index-more-than", [("length", name(over).into())]),
             (None, None) => String::new(),
         };
         listed.push(Listed { title, links: between(over, up_to) });
@@ -179,9 +179,9 @@ fn names(edition: &Edition<'_>) -> Vec<Link> {
         let href = super::care_path(key);
         names.push(Link { text: species.name.clone(), href: href.clone() });
         let also = species.also.iter();
-        names.extend(also.map(|also| Link {
-            text: format!("{also}: see {}", species.name),
-            href: href.clone(),
+        names.extend(also.map(|also| {
+            let of = [("also", also.as_str().into()), ("name", species.name.as_str().into())];
+            Link { text: edition.tell("index-see", of), href: href.clone() }
         }));
     }
     names.sort_by_key(|link| link.text.to_lowercase());

@@ -3,17 +3,22 @@
 use crate::model::Species;
 
 use super::blocks::Fact;
+use super::edition::Edition;
 
 /// International trade first, then place by place.
-pub(super) fn rules(species: &Species) -> Vec<Fact> {
-    let trade = species
-        .stated_words()
-        .into_iter()
-        .map(|(_, cites)| Fact::plain("International trade", cites));
+pub(super) fn rules(edition: &Edition<'_>, species: &Species) -> Vec<Fact> {
+    let trade = species.legal.cites.into_iter();
+    let trade =
+        trade.map(|cites| Fact::plain(edition.say("law-trade"), edition.word("cites", cites)));
     let places = species.legal.rules.iter().map(|rule| {
-        let paper =
-            rule.paper.as_ref().map(|paper| format!(" Paper: {paper}.")).unwrap_or_default();
-        Fact::plain(rule.jurisdiction.clone(), format!("{}{paper}", rule.says))
+        let says = match &rule.paper {
+            Some(paper) => edition.tell(
+                "law-with-paper",
+                [("says", rule.says.as_str().into()), ("paper", paper.as_str().into())],
+            ),
+            None => rule.says.clone(),
+        };
+        Fact::plain(rule.jurisdiction.clone(), says)
     });
     trade.chain(places).collect()
 }

@@ -20,8 +20,8 @@ pub fn not_found(edition: &Edition<'_>, figures: &Figures) -> NotFoundSheet {
         edition,
         super::NOT_FOUND,
         false,
-        "There is no such page",
-        "The address leads nowhere on this site.",
+        &edition.say("lost-title"),
+        &edition.say("lost-description"),
         figures.as_of,
     );
     // A host shows this page at whatever address was asked for, however deep: only full addresses lead back from there.

@@ -46,9 +46,9 @@ pub fn all<'a>(edition: &Edition<'a>) -> Vec<(InForce<'a>, &'a Notice)> {
 }
 
 /// The heading of a notice: what it is and whose.
-fn title(law: &Jurisdiction, notice: &Notice) -> String {
-    let what = if notice.binding { "Public-health notice" } else { "Public-health advice" };
-    format!("{what}, {}", law.name)
+fn title(edition: &Edition<'_>, law: &Jurisdiction, notice: &Notice) -> String {
+    let what = if notice.binding { "notice-title-binding" } else { "notice-title-advice" };
+    edition.tell(what, [("place", law.name.as_str().into())])
 }
 
 /// The notices that a species' sheets carry, each a caution of its own. The hygiene of mere advice stands on the sheet already; of
@@ -59,9 +59,10 @@ pub(super) fn cautions(edition: &Edition<'_>, species: &Species) -> Vec<Caution>
         .map(|(law, notice)| {
             let (says, ages) = (words(notice), ages(edition, notice));
             let says = if notice.binding || ages.is_empty() { says } else { String::new() };
-            let whence = format!("({}.){}", whence(law, notice, edition), own_words(notice));
+            let whence =
+                format!("({}.){}", whence(law, notice, edition), own_words(edition, notice));
             let text = [says, ages, whence].join(" ");
-            Caution { title: title(law, notice), text: text.trim().to_owned() }
+            Caution { title: title(edition, law, notice), text: text.trim().to_owned() }
         })
         .collect()
 }
@@ -90,7 +91,10 @@ fn words(notice: &Notice) -> String {
 /// What it says of ages, in one sentence. Words that the law sets hold them already.
 fn ages(edition: &Edition<'_>, notice: &Notice) -> String {
     let lines = age_lines(edition, notice);
-    if lines.is_empty() { String::new() } else { format!("Ages: {}.", lines.join("; ")) }
+    if lines.is_empty() {
+        return String::new();
+    }
+    edition.tell("notice-ages-line", [("ages", lines.join("; ").into())])
 }
 
 fn age_lines(edition: &Edition<'_>, notice: &Notice) -> Vec<String> {
@@ -120,17 +124,17 @@ fn whence(law: &Jurisdiction, notice: &Notice, edition: &Edition<'_>) -> String 
 /// When a row had been read, or that it was not.
 pub(super) fn read(edition: &Edition<'_>, law: &Jurisdiction, ground: &Ground) -> String {
     match law.read {
-        _ if ground.from_memory => "from memory, not read".to_owned(),
-        Some(date) => format!("read by {}", edition.long_date(date)),
-        None => "nobody says when it was read".to_owned(),
+        _ if ground.from_memory => edition.say("notice-from-memory"),
+        Some(date) => edition.tell("notice-read-by", [("date", edition.long_date(date).into())]),
+        None => edition.say("notice-read-unknown"),
     }
 }
 
-/// What is to be known of words that the law sets, or may set, and that nobody has taken from it.
-fn own_words(notice: &Notice) -> &'static str {
+/// What is to be known of words that the law sets, or may set, and that nobody has taken from it, with a space before it.
+fn own_words(edition: &Edition<'_>, notice: &Notice) -> String {
     match (notice.wording_set, &notice.wording) {
-        (true, None) => " Told in our words: the law may set its own, and they are taken from it.",
-        _ => "",
+        (true, None) => format!(" {}", edition.say("notice-own-words")),
+        _ => String::new(),
     }
 }
 
@@ -138,30 +142,32 @@ fn own_words(notice: &Notice) -> &'static str {
 fn told_from(edition: &Edition<'_>, law: &Jurisdiction, notice: &Notice) -> String {
     let source = notice.ground.source.as_ref().and_then(|named| edition.sources.get(&named.name));
     let title = notice.title.as_ref().or(source.map(|source| &source.title)).unwrap_or(&law.title);
-    let set = own_words(notice);
+    let set = own_words(edition, notice);
     format!("{title} ({}).{set}", whence(law, notice, edition))
 }
 
 /// Builds the page of one notice; none where that jurisdiction is not in force or has none.
 pub fn notice(edition: &Edition<'_>, figures: &Figures, key: &str) -> Option<NoticeSheet> {
     let (found, notice) = all(edition).into_iter().find(|(found, _)| found.key == key)?;
-    let title = title(found.law, notice);
+    let title = title(edition, found.law, notice);
+    let described = edition.tell("notice-description", [("title", title.as_str().into())]);
     let mut citing = Citing::new(&edition.sources);
     let mut told = facts(edition, &mut citing, found.law, notice);
     // A page of its own has no list of sources to count in.
     told.iter_mut().for_each(|fact| fact.sources.clear());
-    told.retain(|fact| fact.label != "It says" && fact.label != "Ages");
+    let above = ["notice-says", "notice-ages"].map(|label| edition.say(label));
+    told.retain(|fact| !above.contains(&fact.label));
     Some(NoticeSheet {
         frame: Frame::new(
             edition,
             &super::notice_path(key),
             false,
             &title,
-            &format!("{title}, on one page."),
+            &described,
             figures.as_of,
         ),
         place: found.law.name.clone(),
-        title: title.clone(),
+        title,
         says: words(notice),
         ages: age_lines(edition, notice).iter().map(|line| capital(line)).collect(),
         facts: told,
@@ -177,18 +183,19 @@ pub(super) fn facts(
 ) -> Vec<Fact> {
     let mut facts = Vec::new();
     let mut add = |label: &str, text: Option<String>| {
-        facts.extend(text.map(|text| Fact::plain(label, text)));
+        facts.extend(text.map(|text| Fact::plain(edition.say(label), text)));
     };
-    add("It says", Some(words(notice)));
+    add("notice-says", Some(words(notice)));
     let lines = age_lines(edition, notice);
-    add("Ages", (!lines.is_empty()).then(|| lines.join("; ")));
-    add("Given to", notice.given_to.clone());
-    add("On the wall", notice.wall.clone());
-    add("For", kinds(notice));
+    add("notice-ages", (!lines.is_empty()).then(|| lines.join("; ")));
+    add("notice-given-to", notice.given_to.clone());
+    add("notice-wall", notice.wall.clone());
+    add("notice-for", kinds(edition, notice));
     let set = notice.wording_set && notice.wording.is_none();
-    let set = set.then(|| "may be set by the law and are to be taken from it".to_owned());
-    add("The very words", set);
-    add("Rests on", Some(format!("{} Local law decides.", told_from(edition, law, notice))));
+    let set = set.then(|| edition.say("notice-words-set"));
+    add("notice-words", set);
+    let told = told_from(edition, law, notice);
+    add("notice-rests-on", Some(format!("{told} {}", edition.say("notice-local-law"))));
     if let Some(fact) = facts.last_mut() {
         let ages = notice.ages.iter().map(|age| &age.ground);
         let mut named: Vec<_> = std::iter::once(&notice.ground)
@@ -202,9 +209,8 @@ pub(super) fn facts(
     facts
 }
 
-fn kinds(notice: &Notice) -> Option<String> {
-    use crate::model::word::Word;
+fn kinds(edition: &Edition<'_>, notice: &Notice) -> Option<String> {
     let kinds: Vec<String> =
-        notice.kinds.iter().map(|kind| format!("{}s", kind.spelling())).collect();
+        notice.kinds.iter().map(|kind| edition.word("notice-for", *kind)).collect();
     (!kinds.is_empty()).then(|| kinds.join(", "))
 }

@@ -6,20 +6,20 @@ use crate::model::word::Kind;
 use super::blocks::Link;
 use super::edition::Edition;
 
-/// The kinds in the order in which people look for them, each with the heading of its group.
-pub const GROUPS: [(Kind, &str); 7] = [
-    (Kind::Snake, "Snakes"),
-    (Kind::Lizard, "Lizards"),
-    (Kind::Tortoise, "Tortoises"),
-    (Kind::Turtle, "Turtles"),
-    (Kind::Frog, "Frogs"),
-    (Kind::Salamander, "Salamanders"),
-    (Kind::Invertebrate, "Invertebrates"),
+/// The kinds in the order in which people look for them; the heading of each is `edition.word("group", kind)`.
+pub const GROUPS: [Kind; 7] = [
+    Kind::Snake,
+    Kind::Lizard,
+    Kind::Tortoise,
+    Kind::Turtle,
+    Kind::Frog,
+    Kind::Salamander,
+    Kind::Invertebrate,
 ];
 
 /// Every species in the order of the index: by group, then by common name.
 pub fn in_order<'a>(edition: &Edition<'a>) -> Vec<(&'a String, &'a Species)> {
-    let group = |species: &Species| GROUPS.iter().position(|(kind, _)| *kind == species.kind);
+    let group = |species: &Species| GROUPS.iter().position(|kind| *kind == species.kind);
     let mut all: Vec<_> = edition.model.species.iter().collect();
     all.sort_by(|(_, a), (_, b)| group(a).cmp(&group(b)).then_with(|| a.name.cmp(&b.name)));
     all

@@ -44,23 +44,29 @@ pub(super) fn of_animal(
     species: &Species,
 ) -> Picture {
     let sizes = animal.photo.as_ref().and_then(|photo| edition.photos.get(&photo.name));
-    picture(&animal_folder(key), sizes, &animal.photo_shows, &animal.name, species)
+    picture(edition, &animal_folder(key), sizes, &animal.photo_shows, &animal.name, species)
 }
 
 /// The picture of a published animal.
-pub(super) fn of_public(key: &str, animal: &PublicAnimal, species: &Species) -> Picture {
+pub(super) fn of_public(
+    edition: &Edition<'_>,
+    key: &str,
+    animal: &PublicAnimal,
+    species: &Species,
+) -> Picture {
     let sizes = animal.photo.as_ref();
-    picture(&animal_folder(key), sizes, &animal.photo_shows, &animal.name, species)
+    picture(edition, &animal_folder(key), sizes, &animal.photo_shows, &animal.name, species)
 }
 
 /// The picture of a species; none where it has no photo.
 pub(super) fn of_species(edition: &Edition<'_>, key: &str, species: &Species) -> Option<Picture> {
     let sizes = edition.photos.get(&species.photo.as_ref()?.name)?;
     let name = &species.name;
-    Some(picture(&species_folder(key), Some(sizes), &species.photo_shows, name, species))
+    Some(picture(edition, &species_folder(key), Some(sizes), &species.photo_shows, name, species))
 }
 
 fn picture(
+    edition: &Edition<'_>,
     folder: &str,
     sizes: Option<&Vec<(u32, u32)>>,
     shows: &Option<String>,
@@ -76,7 +82,8 @@ fn picture(
     let shows = match shows {
         Some(shows) if !prints.is_empty() => shows.clone(),
         _ if prints.is_empty() => {
-            format!("No photo of {name} yet; the drawing stands for a {kind}")
+            let animal = edition.word("picture-of", species.kind);
+            edition.tell("picture-none", [("name", name.into()), ("animal", animal.into())])
         }
         _ => name.to_owned(),
     };

@@ -40,36 +40,35 @@ pub fn review(edition: &Edition<'_>, figures: &Figures) -> ReviewSheet {
     let mut all: Vec<(Option<Date>, &String, &Species)> =
         edition.species.iter().map(|(key, species)| (due(species), key, species)).collect();
     all.sort_by_key(|(due, key, _)| (*due, *key));
+    let say = |label| edition.say(label);
+    let head = ["review-animal", "review-last", "review-by", "review-due"].map(say).to_vec();
     let table = |id: &str, title: &str, caption: &str, belongs: &dyn Fn(Option<Date>) -> bool| {
         let rows: Vec<LinkedRow> = all
             .iter()
             .filter(|(due, ..)| belongs(*due))
             .map(|(due, key, species)| row(edition, key, species, *due))
             .collect();
-        let head = ["Animal", "Last gone through", "By", "Due again"].map(str::to_owned).to_vec();
-        let (id, title, caption) = (id.to_owned(), title.to_owned(), caption.to_owned());
+        let (id, title, caption) = (id.to_owned(), edition.say(title), edition.say(caption));
+        let head = head.clone();
         (!rows.is_empty()).then_some(LinkedTable { id, title, caption, head, rows })
     };
     let tables = [
-        table("overdue", "Due now", "Never gone through, or not for too long", &|due| {
+        table("overdue", "review-overdue", "review-overdue-caption", &|due| {
             due.is_none_or(|due| due <= as_of)
         }),
-        table("soon", "Due within half a year", "The next to be gone through", &|due| {
+        table("soon", "review-soon", "review-soon-caption", &|due| {
             due.is_some_and(|due| due > as_of && due <= soon)
         }),
-        table("later", "Later", "Gone through not long ago", &|due| {
+        table("later", "review-later", "review-later-caption", &|due| {
             due.is_some_and(|due| due > soon)
         }),
     ];
-    let title = "Reviews of the care sheets";
-    let description = "When every care sheet was last gone through with its sources, by whom, and when that is due again.";
+    let (title, description) = (edition.say("review-title"), edition.say("review-description"));
     let span = edition.shown(print_one(every, edition.units(), Rounding::Nearest)).first;
     ReviewSheet {
-        frame: Frame::new(edition, super::REVIEW, false, title, description, as_of),
+        frame: Frame::new(edition, super::REVIEW, false, &title, &description, as_of),
         tables: tables.into_iter().flatten().collect(),
-        notes: vec![format!(
-            "A review holds for {span}. Whoever reviews a sheet goes through every figure with its source, looks for newer publications, and then sets the day and the name in the species' file."
-        )],
+        notes: vec![edition.tell("review-note", [("span", span.into())])],
     }
 }
 
@@ -80,9 +79,11 @@ fn row(edition: &Edition<'_>, key: &str, species: &Species, due: Option<Date>) -
         link: Link { text: species.name.clone(), href: super::care_path(key) },
         kind: species.kind.spelling().to_owned(),
         cells: vec![
-            reviewed.unwrap_or_else(|| Shown::plain("never")),
-            reviewer.unwrap_or_else(|| Shown::plain("nobody")),
-            due.map_or_else(|| Shown::plain("now"), |due| Shown::plain(edition.long_date(due))),
+            reviewed.unwrap_or_else(|| Shown::plain(edition.say("review-never"))),
+            reviewer.unwrap_or_else(|| Shown::plain(edition.say("review-nobody"))),
+            Shown::plain(
+                due.map_or_else(|| edition.say("review-now"), |due| edition.long_date(due)),
+            ),
         ],
     }
 }

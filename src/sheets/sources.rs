@@ -6,11 +6,13 @@ use serde::Serialize;
 
 use crate::figures::Figures;
 use crate::figures::owed::in_force;
+use crate::model::stated::Stated;
 
 use super::blocks::{Link, Shown, SourceEntry, Table};
 use super::citing;
 use super::edition::Edition;
 use super::frame::Frame;
+use super::phrases;
 
 /// The sources page.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -62,19 +64,20 @@ pub fn sources(edition: &Edition<'_>, figures: &Figures) -> SourcesSheet {
             common_practice += usize::from(stated.sources.is_empty());
             let also = stated.others.iter().flat_map(|(_, sources)| sources.iter());
             for named in stated.sources.iter().chain(also) {
-                rest(&named.name, lower(&stated.label));
+                rest(&named.name, within(edition, &stated));
             }
         }
         for sign in &species.signs {
-            sign.sources.iter().for_each(|named| rest(&named.name, "signs of illness".to_owned()));
+            sign.sources.iter().for_each(|named| rest(&named.name, edition.say("sources-signs")));
         }
         for rule in &species.legal.rules {
-            rule.sources
-                .iter()
-                .for_each(|named| rest(&named.name, format!("law, {}", rule.jurisdiction)));
+            rule.sources.iter().for_each(|named| {
+                let place = [("place", rule.jurisdiction.as_str().into())];
+                rest(&named.name, edition.tell("sources-law", place));
+            });
         }
         for standard in crate::figures::space::in_force(edition, species) {
-            rest(&standard.source, "least enclosure".to_owned());
+            rest(&standard.source, edition.say("sources-least-enclosure"));
         }
     }
     let mut laws: BTreeMap<&str, Vec<String>> = BTreeMap::new();
@@ -88,7 +91,7 @@ pub fn sources(edition: &Edition<'_>, figures: &Figures) -> SourcesSheet {
     }
     let sources = uses.iter().enumerate().filter_map(|(place, (key, species))| {
         let law = laws.get(key).map(|places| Resting {
-            species: Link { text: "What the law asks".to_owned(), href: super::LAW.to_owned() },
+            species: Link { text: edition.say("sources-law-page"), href: super::LAW.to_owned() },
             figures: places.clone(),
         });
         let rests = species.iter().map(|(key, figures)| Resting {
@@ -111,8 +114,8 @@ pub fn sources(edition: &Edition<'_>, figures: &Figures) -> SourcesSheet {
             edition,
             super::SOURCES,
             false,
-            "Sources",
-            "Every publication that a figure rests on.",
+            &edition.say("sources-title"),
+            &edition.say("sources-description"),
             figures.as_of,
         ),
         sources: sources.collect(),
@@ -136,10 +139,11 @@ fn overrides(edition: &Edition<'_>) -> Option<Table> {
                 let short = keys.iter().filter_map(|named| edition.sources.get(&named.name));
                 short.map(crate::model::Source::short).collect::<Vec<_>>().join("; ")
             };
-            let practice =
-                |names: String| if names.is_empty() { "common practice".to_owned() } else { names };
+            let practice = |names: String| {
+                if names.is_empty() { edition.say("sources-override-practice") } else { names }
+            };
             rows.push(vec![
-                Shown::plain(format!("{}: {}", species.name, lower(&stated.label))),
+                Shown::plain(format!("{}: {}", species.name, within(edition, &stated))),
                 edition.shown(stated.amount.print(edition.units(), stated.rounding)),
                 edition.shown(replaced.before.print(edition.units(), stated.rounding)),
                 Shown::plain(practice(names(&replaced.before_sources))),
@@ -149,17 +153,24 @@ fn overrides(edition: &Edition<'_>) -> Option<Table> {
         }
     }
     let head = [
-        "Figure",
-        "Here",
-        "In the library",
-        "Its sources",
-        "Set by",
-        "Why, and on whose authority",
+        "sources-override-figure",
+        "sources-override-here",
+        "sources-override-library",
+        "sources-override-sources",
+        "sources-override-by",
+        "sources-override-why",
     ];
-    Table::of("Figures that differ from the library", &head, rows)
+    let head = head.map(|label| edition.say(label)).to_vec();
+    let caption = edition.say("sources-overrides");
+    (!rows.is_empty()).then_some(Table { caption, head, rows, note: None })
 }
 
-fn lower(label: &str) -> String {
+/// The name of a figure within a list, which begins with a small letter in languages that write it so.
+fn within(edition: &Edition<'_>, stated: &Stated<'_>) -> String {
+    let label = phrases::figure(edition, stated);
+    if edition.say("sources-figures-begin") != "small" {
+        return label;
+    }
     let mut letters = label.chars();
     letters.next().map(|first| first.to_lowercase().chain(letters).collect()).unwrap_or_default()
 }
