@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 use serde::Serialize;
 
-use crate::language::Catalogue;
+use crate::language::{Catalogue, primary};
 use crate::model::Site;
 use crate::model::word::Word;
 
@@ -24,6 +24,8 @@ pub struct Frame {
     pub footer: Option<String>,
     /// The language, a BCP 47 tag.
     pub language: String,
+    /// Whether its language has letters that English does without, which stand in faces of their own.
+    pub further_letters: bool,
     /// The paper it prints on: `A4` or `Letter`.
     pub paper: String,
     /// The way back to where the pages of this language begin: `../../` for a page two folders down.
@@ -105,6 +107,7 @@ impl Frame {
             footer: site.footer.clone(),
             // Where a language has no catalogue, the labels are English.
             language: Catalogue::of(language).map_or("en", |_| language).to_owned(),
+            further_letters: primary(language) != "en" && Catalogue::of(language).is_some(),
             paper: site.paper.spelling().to_owned(),
             base,
             root,
