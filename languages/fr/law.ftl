@@ -2,7 +2,7 @@
 
 law-title = Ce que demande la loi
 law-description = Ce que la loi de chaque lieu demande à ces fiches, et où elles y répondent.
-law-held = Comparé à la législation de : { $places }. Rapporté dans nos propres mots d’après des notes de lecture, avec la date avant laquelle les textes avaient été lus ; ce qui est rapporté de mémoire est signalé. La loi change, et elle oblige certains et pas d’autres. La loi locale fait foi : demandez à l’autorité du lieu.
+law-held = Comparé à la législation de : { $places }. Rapporté dans nos propres mots d’après des notes de lecture, avec le jour auquel, au plus tard, les textes avaient été lus ; ce qui est rapporté de mémoire est signalé. La loi change, et elle oblige certains et pas d’autres. La loi locale fait foi : demandez à l’autorité du lieu.
 law-notices = Avis à imprimer
 law-public-health = { $place } : santé publique
 
