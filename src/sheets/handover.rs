@@ -84,6 +84,9 @@ pub fn handover(
     let name = edition.name(species);
     let title = edition
         .tell("handover-title", [("name", animal.name.as_str().into()), ("species", name.into())]);
+    // A sheet may be asked for in a language in which the site has no public pages.
+    let has_own = edition.site.all_languages().contains(&edition.language());
+    let folder = if has_own { edition.folder() } else { String::new() };
     HandoverSheet {
         frame: Frame::new(edition, &super::handover_path(key), true, &title, &title, as_of),
         name: animal.name.clone(),
@@ -93,7 +96,7 @@ pub fn handover(
         picture: picture::of_animal(edition, key, animal, species),
         care: Link {
             text: edition.tell("handover-care-sheet", [("species", name.into())]),
-            href: format!("../public/{}", super::care_path(&animal.species.name)),
+            href: format!("../public/{folder}{}", super::care_path(&animal.species.name)),
         },
         addressed_to: addressed_to.map(str::to_owned),
         contacts: contacts(edition),
