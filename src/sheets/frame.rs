@@ -24,8 +24,6 @@ pub struct Frame {
     pub footer: Option<String>,
     /// The language, a BCP 47 tag.
     pub language: String,
-    /// Whether its language has letters that English does without, which stand in faces of their own.
-    pub further_letters: bool,
     /// The language of what the site itself says, where that is another than the page's.
     pub site_language: Option<String>,
     /// The paper it prints on: `A4` or `Letter`.
@@ -110,7 +108,6 @@ impl Frame {
             footer: site.footer.clone(),
             // Where a language has no catalogue, the labels are English.
             language: Catalogue::of(language).map_or("en", |_| language).to_owned(),
-            further_letters: primary(language) != "en" && Catalogue::of(language).is_some(),
             paper: site.paper.spelling().to_owned(),
             base,
             root,
