@@ -65,5 +65,4 @@ unit-per = pro
 unit-each = das Stück
 unit-to = bis
 unit-times = mal
-unit-zone = Zone
 unit-or = oder

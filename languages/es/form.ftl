@@ -65,5 +65,4 @@ unit-per = por
 unit-each = la unidad
 unit-to = a
 unit-times = veces
-unit-zone = zona
 unit-or = o

@@ -68,5 +68,4 @@ unit-per = par
 unit-each = pièce
 unit-to = à
 unit-times = fois
-unit-zone = zone
 unit-or = ou

@@ -19,7 +19,7 @@ use super::light;
 use super::logger::{self, LoggerFigures};
 use super::moisture::{MoistureFigures, condenses_below_c, moisture};
 use super::quarantine;
-use super::space::Space;
+use super::space::{Fits, Space};
 use super::upkeep::{self, Upkeep};
 use super::working::{Why, Working, absent, middle};
 
@@ -33,7 +33,7 @@ pub struct AnimalFigures {
     /// The least enclosure now.
     pub now: Option<Space>,
     /// Whether its enclosure satisfies that, or by what it falls short.
-    pub fits: Option<Result<(), Vec<String>>>,
+    pub fits: Option<Fits>,
     /// The least enclosure when it is grown.
     pub grown: Option<Space>,
     /// The same at the top of the interval of its adult length.

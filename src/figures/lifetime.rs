@@ -8,7 +8,7 @@ use crate::model::{Animal, Model, Species};
 use super::absence::Absence;
 use super::feeding::Body;
 use super::growth::{AdultLength, GrowthFigures, ReachDates, adult_range_cm, reach};
-use super::space::{self, Need, Space, in_force, join, satisfied};
+use super::space::{self, Fits, Need, Space, in_force, join, satisfied};
 use super::working::{Why, absent};
 
 /// When the present enclosure is outgrown.
@@ -73,7 +73,7 @@ pub fn outgrown(
 /// The enclosure now, grown, and when it is outgrown.
 pub(super) struct Enclosures {
     pub(super) now: Option<Space>,
-    pub(super) fits: Option<Result<(), Vec<String>>>,
+    pub(super) fits: Option<Fits>,
     pub(super) grown: Option<Space>,
     pub(super) grown_at_most: Option<Space>,
     pub(super) outgrown: Result<Outgrown, Absence>,

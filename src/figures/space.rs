@@ -7,7 +7,7 @@ use crate::model::word::{Kind, Measure, Sex};
 use crate::model::{Model, Species, Standard};
 
 use super::enclosure::{
-    BodyLengths, Build, Fit, Minimum, Reason, build_cm, fits, minimum, strictest,
+    BodyLengths, Build, Fit, Minimum, Reason, Shortfall, build_cm, fits, minimum, strictest,
 };
 use super::growth::adult_range_cm;
 use super::working::number;
@@ -213,15 +213,16 @@ pub fn join(needs: Vec<Need>) -> Option<Space> {
     Some(Space { governing: governing?, needs, all, build })
 }
 
+/// Whether an enclosure is enough; where it is not, the standards by their names and what is short of each.
+pub type Fits = Result<(), Vec<(String, Shortfall)>>;
+
 /// Tells whether an enclosure of these inside measures satisfies everything that was asked for.
-pub fn satisfied(inside_cm: [f64; 3], space: &Space) -> Result<(), Vec<String>> {
+pub fn satisfied(inside_cm: [f64; 3], space: &Space) -> Fits {
     let mut short = Vec::new();
     for need in &space.needs {
         let Ok(least) = &need.least else { continue };
         if let Fit::Short(shortfalls) = fits(inside_cm, least) {
-            short.extend(
-                shortfalls.iter().map(|shortfall| format!("{}: {shortfall}", need.standard)),
-            );
+            short.extend(shortfalls.into_iter().map(|short| (need.standard.clone(), short)));
         }
     }
     if short.is_empty() { Ok(()) } else { Err(short) }

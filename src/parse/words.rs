@@ -86,10 +86,16 @@ pub(super) fn translation(file: &SourceFile) -> (Translation, Vec<Finding>) {
         None => (None, text),
     };
     let before = rest.split("\n#").next().unwrap_or_default().trim();
-    let summary = (title.is_some() && !before.is_empty() && !rest.trim_start().starts_with('#'))
-        .then(|| before.split_whitespace().collect::<Vec<_>>().join(" "));
+    let titled = title.is_some() && !before.is_empty() && !rest.trim_start().starts_with('#');
+    let summary = titled.then(|| before.split_whitespace().collect::<Vec<_>>().join(" "));
     if title.is_some() {
-        words.text = rest.to_owned();
+        // Both are blanked rather than cut out: every place in the words stays where it is in the file.
+        let kept = if titled { rest.trim_start().len() - before.len() } else { rest.len() };
+        let (taken, kept) = words.text.split_at(words.text.len() - kept);
+        let blank = |letter: char| {
+            if letter == '\n' { "\n".to_owned() } else { " ".repeat(letter.len_utf8()) }
+        };
+        words.text = taken.chars().map(blank).collect::<String>() + kept;
     }
     (Translation { title, summary, words }, findings)
 }
@@ -105,4 +111,44 @@ fn first_heading(text: &str) -> Option<String> {
         }
     }
     title
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::finding::FileId;
+    use crate::source::{Layer, Role};
+
+    fn read(text: &str) -> Translation {
+        let mut sources = crate::source::Sources::default();
+        let id = sources.add("boa.de.md", Role::Words, "boa.de", Layer::Own, text.to_owned());
+        assert_eq!(id, FileId(0));
+        translation(&sources.files()[0]).0
+    }
+
+    #[test]
+    fn a_heading_at_the_top_is_the_name_and_what_follows_it_a_sentence() {
+        let text =
+            "# Abgottschlange\n\nEine große, ruhige\nSchlange.\n\n## Wärme und Licht\n\nWarm.\n";
+        let read = read(text);
+        assert_eq!(read.title.as_deref(), Some("Abgottschlange"));
+        assert_eq!(read.summary.as_deref(), Some("Eine große, ruhige Schlange."));
+        assert_eq!(read.words.text.trim(), "## Wärme und Licht\n\nWarm.");
+        assert_eq!(read.words.text.find("Warm."), text.find("Warm."), "places stay where they are");
+    }
+
+    #[test]
+    fn words_without_a_name_are_words_alone() {
+        let text = "## Wärme und Licht\n\nWarm.\n";
+        let read = read(text);
+        assert_eq!((read.title, read.summary), (None, None));
+        assert_eq!(read.words.text, text);
+    }
+
+    #[test]
+    fn a_name_without_a_sentence_is_a_name_alone() {
+        let read = read("# Abgottschlange\n\n## Wärme und Licht\n\nWarm.\n");
+        assert_eq!((read.title.as_deref(), read.summary), (Some("Abgottschlange"), None));
+        assert_eq!(read.words.text.trim(), "## Wärme und Licht\n\nWarm.");
+    }
 }

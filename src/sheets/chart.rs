@@ -88,20 +88,30 @@ pub(super) fn chart(edition: &Edition<'_>, plot: Plot) -> Option<Chart> {
     let share = |date: Date| f64::from(days_between(first, date)) / days;
     let marks =
         month_marks(edition, first, last).into_iter().map(|(date, label)| (share(date), label));
-    drawn(&plot, share, marks.collect())
+    drawn(edition, &plot, share, marks.collect())
 }
 
 /// A chart over distances in a unit, from none on; none where there is nothing to show.
-pub(super) fn chart_over_distance(plot: Plot<f64>, unit: &str) -> Option<Chart> {
+pub(super) fn chart_over_distance(
+    edition: &Edition<'_>,
+    plot: Plot<f64>,
+    unit: &str,
+) -> Option<Chart> {
     let farthest = plot.places().fold(0.0, f64::max);
     let step = even_step(farthest);
     let end = (farthest / step).ceil().max(1.0) * step;
     let marks = (0..=40).map(|count| f64::from(count) * step).take_while(|at| *at <= end);
-    let marks = marks.map(|at| (at / end, format!("{} {unit}", number(at, 1))));
-    drawn(&plot, |at| at / end, marks.collect())
+    let marks = marks.map(|at| (at / end, measure(edition, at, 1, unit)));
+    drawn(edition, &plot, |at| at / end, marks.collect())
+}
+
+/// A number and its unit as they stand at a mark or in the sentence of a chart.
+pub(super) fn measure(edition: &Edition<'_>, value: f64, places: usize, unit: &str) -> String {
+    edition.catalogue().figure(format!("{} {unit}", number(value, places)))
 }
 
 fn drawn<X: Copy>(
+    edition: &Edition<'_>,
     plot: &Plot<X>,
     share: impl Fn(X) -> f64,
     across: Vec<(f64, String)>,
@@ -132,7 +142,7 @@ fn drawn<X: Copy>(
             .collect(),
         upward: marks
             .map(|value| {
-                let label = format!("{} {}", number(value, 1), plot.unit);
+                let label = measure(edition, value, 1, plot.unit);
                 mark("0".to_owned(), up_at(value), label)
             })
             .collect(),
@@ -176,12 +186,11 @@ pub(super) fn month_marks(edition: &Edition<'_>, first: Date, last: Date) -> Vec
         for month in (1..=12).step_by(every) {
             let Ok(date) = Date::new(year, month, 1) else { continue };
             if date >= first && date <= last {
-                let name: String =
-                    edition.long_date(date).chars().filter(|c| c.is_alphabetic()).take(3).collect();
-                marks.push((
-                    date,
-                    if every == 12 { year.to_string() } else { format!("{name} {year}") },
-                ));
+                let short = edition.catalogue().short_month(month);
+                let named = [("month", short.into()), ("year", year.to_string().into())];
+                let label =
+                    if every == 12 { year.to_string() } else { edition.tell("chart-month", named) };
+                marks.push((date, label));
             }
         }
     }

@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 use serde::Serialize;
 
-use crate::language::Catalogue;
+use crate::language::{Catalogue, primary};
 use crate::model::Site;
 use crate::model::word::Word;
 
@@ -24,6 +24,8 @@ pub struct Frame {
     pub footer: Option<String>,
     /// The language, a BCP 47 tag.
     pub language: String,
+    /// The language of what the site itself says, where that is another than the page's.
+    pub site_language: Option<String>,
     /// The paper it prints on: `A4` or `Letter`.
     pub paper: String,
     /// The way back to where the pages of this language begin: `../../` for a page two folders down.
@@ -95,6 +97,7 @@ impl Frame {
         let up = |path: &str| "../".repeat(path.matches('/').count());
         let root = up(path);
         let language = edition.language();
+        let own = primary(language) == primary(&site.language);
         let base = format!("{root}{}", up(&folder));
         Frame {
             editions: if private { Vec::new() } else { editions(edition, path, &base) },
@@ -110,7 +113,9 @@ impl Frame {
             root,
             as_of: edition.long_date(as_of),
             private,
-            vet: site.vet.clone().unwrap_or_else(|| edition.say("frame-vet")),
+            // Read by those who cannot read the site's own sentence, ours is the safer one.
+            vet: site.vet.clone().filter(|_| own).unwrap_or_else(|| edition.say("frame-vet")),
+            site_language: (!own).then(|| site.language.clone()),
             has_species: !edition.species.is_empty(),
             has_law: !crate::figures::owed::in_force(edition).is_empty(),
             address: if private { None } else { full_address(site, &format!("{folder}{path}")) },

@@ -81,17 +81,22 @@ pub fn handover(
         needs::signs(edition, species),
         record::papers(animal, species, edition),
     ];
-    let title = format!("Handover of {}, {}", animal.name, species.name);
+    let name = edition.name(species);
+    let title = edition
+        .tell("handover-title", [("name", animal.name.as_str().into()), ("species", name.into())]);
+    // A sheet may be asked for in a language in which the site has no public pages.
+    let has_own = edition.site.all_languages().contains(&edition.language());
+    let folder = if has_own { edition.folder() } else { String::new() };
     HandoverSheet {
         frame: Frame::new(edition, &super::handover_path(key), true, &title, &title, as_of),
         name: animal.name.clone(),
-        species: species.name.clone(),
+        species: name.to_owned(),
         scientific: species.scientific.clone(),
         kind: species.kind.spelling().to_owned(),
         picture: picture::of_animal(edition, key, animal, species),
         care: Link {
-            text: format!("{} care sheet", species.name),
-            href: format!("../public/{}", super::care_path(&animal.species.name)),
+            text: edition.tell("handover-care-sheet", [("species", name.into())]),
+            href: format!("../public/{folder}{}", super::care_path(&animal.species.name)),
         },
         addressed_to: addressed_to.map(str::to_owned),
         contacts: contacts(edition),
@@ -107,12 +112,12 @@ pub fn handover(
 fn contacts(edition: &Edition<'_>) -> Vec<Fact> {
     let private = &edition.private;
     [
-        ("Handed over by", &private.keeper),
-        ("Vet", &private.vet),
-        ("Vet out of hours", &private.vet_out_of_hours),
+        ("handover-by", &private.keeper),
+        ("handover-vet", &private.vet),
+        ("handover-vet-hours", &private.vet_out_of_hours),
     ]
     .into_iter()
-    .map(|(label, contact)| Fact::plain(label, reach(edition, contact)))
+    .map(|(label, contact)| Fact::plain(edition.say(label), reach(edition, contact)))
     .collect()
 }
 
@@ -125,16 +130,17 @@ pub fn reach(edition: &Edition<'_>, contact: &Contact) -> Shown {
 
 fn acknowledgement(animal: &Animal, edition: &Edition<'_>) -> Vec<String> {
     let mut all = vec![
-        format!("I have read this sheet and the care sheet that goes with it, and have been shown how {} is kept.", animal.name),
-        "I know how large it may grow, how long it may live, and what it will cost to keep.".to_owned(),
-        "I know that local law decides whether and how I may keep it, and that the papers named here have been handed to me.".to_owned(),
-        "I will ring a vet who treats reptiles and amphibians when a sign in this sheet says so.".to_owned(),
+        edition.tell("handover-read", [("name", animal.name.as_str().into())]),
+        edition.say("handover-know-size"),
+        edition.say("handover-know-law"),
+        edition.say("handover-ring-vet"),
     ];
     all.extend(in_force(edition).iter().filter_map(|found| {
         let rule = found.law.buyer.as_ref()?;
         let age = edition.shown(print_one(rule.about, edition.units(), Rounding::Nearest)).first;
-        let memory = if rule.ground.from_memory { ", as far as is remembered" } else { "" };
-        Some(format!("I am at least {age} old, as {} asks of a buyer{memory}.", found.law.name))
+        let from_memory = rule.ground.from_memory;
+        let label = if from_memory { "handover-buyer-age-memory" } else { "handover-buyer-age" };
+        Some(edition.tell(label, [("age", age.into()), ("law", found.law.name.as_str().into())]))
     }));
     all
 }

@@ -1,88 +1,77 @@
 //! What an animal lives in, what it needs now, and what it will need when it is grown.
 
+use crate::figures::enclosure::Shortfall;
 use crate::figures::lifetime::inside_cm;
-use crate::figures::working::number;
 use crate::figures::{AnimalFigures, SpeciesFigures};
-use crate::model::word::{Thermostat, Word};
+use crate::model::word::Thermostat;
 use crate::model::{Animal, Species};
 use crate::quantity::{Humidity, Length, Mass, Rounding, Span, print_one};
 
 use super::blocks::{Chapter, Fact, Shown, Table, WorkingBlock};
 use super::edition::Edition;
-use super::{care, drawing, print, tables, upkeep};
+use super::{care, chart, drawing, phrases, print, tables, upkeep};
 
 /// The set-up as it stands, with its readings.
 pub(super) fn set_up(animal: &Animal, own: &AnimalFigures, edition: &Edition<'_>) -> Chapter {
-    let mut chapter = Chapter::new("set-up", "Set-up at present");
+    let mut chapter = Chapter::new("set-up", &edition.say("handover-set-up"));
+    let say = |label| edition.say(label);
     let Some(housing) = &animal.housing else {
-        chapter.facts.push(Fact::plain("Enclosure", edition.missing()));
+        chapter.facts.push(Fact::plain(say("handover-enclosure"), edition.missing()));
         return chapter;
     };
     chapter.facts.push(Fact::plain(
-        "Enclosure inside, length × width × height",
+        say("handover-inside"),
         inside_cm(housing).map_or_else(|| edition.missing(), |cm| print::sides(cm, edition)),
     ));
     for heater in &housing.heaters {
-        let mut parts = vec![heater.kind.spelling().to_owned()];
+        let mut parts = vec![edition.word("heater", heater.kind)];
         parts.extend(heater.power.map(|(power, _)| {
             edition.shown(print_one(power, edition.units(), Rounding::Nearest)).first
         }));
-        parts.push(match heater.thermostat {
-            Some((Thermostat::Absent, _)) | None => "no thermostat of its own".to_owned(),
-            Some((kind, _)) => format!("{} thermostat of its own", kind.spelling()),
-        });
-        parts.extend(heater.set_point.map(|(set, _)| {
-            format!(
-                "set to {}",
-                both(&edition.shown(print_one(set, edition.units(), Rounding::Nearest)))
-            )
-        }));
-        parts.extend(heater.set_night.map(|(set, _)| {
-            format!(
-                "by night {}",
-                both(&edition.shown(print_one(set, edition.units(), Rounding::Nearest)))
-            )
-        }));
-        parts.push(
-            if heater.guard.is_some_and(|(guard, _)| guard) { "guarded" } else { "no guard noted" }
-                .to_owned(),
-        );
-        chapter.facts.push(Fact::plain("Heater", parts.join(", ")));
+        let thermostat = heater.thermostat.map_or(Thermostat::Absent, |(kind, _)| kind);
+        parts.push(edition.word("handover-thermostat", thermostat));
+        for (label, set) in
+            [("handover-set-to", heater.set_point), ("handover-set-night", heater.set_night)]
+        {
+            let Some((set, _)) = set else { continue };
+            let set = edition.shown(print_one(set, edition.units(), Rounding::Nearest));
+            parts.push(edition.tell(label, [("temperature", both(&set).into())]));
+        }
+        let guarded = heater.guard.is_some_and(|(guard, _)| guard);
+        parts.push(say(if guarded { "handover-guarded" } else { "handover-no-guard" }));
+        chapter.facts.push(Fact::plain(say("handover-heater"), parts.join(", ")));
     }
     for lamp in &housing.lamps {
         let mut parts = vec![lamp.kind.clone()];
         parts.extend(lamp.hours.map(|(hours, _)| {
-            format!(
-                "{} a day",
-                edition.shown(hours.print(edition.units(), Rounding::Nearest)).first
-            )
+            let hours = edition.shown(hours.print(edition.units(), Rounding::Nearest)).first;
+            edition.tell("handover-lamp-hours", [("hours", hours.into())])
         }));
         parts.extend(lamp.distance.map(|distance| {
-            format!(
-                "{} above the spot",
-                both(&edition.shown(print_one::<Length>(
-                    distance,
-                    edition.units(),
-                    Rounding::Nearest
-                )))
-            )
+            let shown =
+                edition.shown(print_one::<Length>(distance, edition.units(), Rounding::Nearest));
+            edition.tell("handover-lamp-above", [("distance", both(&shown).into())])
         }));
         parts.extend(lamp.uvi.map(|(uvi, _)| {
-            format!("{} there", edition.shown(uvi.print(edition.units(), Rounding::Nearest)).first)
+            let uvi = edition.shown(uvi.print(edition.units(), Rounding::Nearest)).first;
+            edition.tell("handover-lamp-there", [("uvi", uvi.into())])
         }));
-        parts.extend(lamp.fitted.map(|(date, _)| format!("fitted {}", edition.long_date(date))));
-        chapter.facts.push(Fact::plain("Lamp", parts.join(", ")));
+        parts.extend(lamp.fitted.map(|(date, _)| {
+            edition.tell("handover-lamp-fitted", [("date", edition.long_date(date).into())])
+        }));
+        chapter.facts.push(Fact::plain(say("handover-lamp"), parts.join(", ")));
     }
     if let Some(substrate) = &housing.substrate {
         let depth: Shown =
             edition.shown(print_one(substrate.thickness, edition.units(), Rounding::Nearest));
-        chapter
-            .facts
-            .push(Fact::plain("Substrate", format!("{}, {}", substrate.material, both(&depth))));
+        chapter.facts.push(Fact::plain(
+            say("handover-substrate"),
+            format!("{}, {}", substrate.material, both(&depth)),
+        ));
     }
-    chapter.facts.push(Fact::plain("Hides", housing.hides.len().to_string()));
+    chapter.facts.push(Fact::plain(say("handover-hides"), housing.hides.len().to_string()));
     chapter.facts.push(Fact::plain(
-        "Power cut",
+        say("handover-power-cut"),
         housing.fallback.clone().map_or_else(|| edition.missing(), Shown::plain),
     ));
     chapter.tables.extend(readings(own, edition));
@@ -123,8 +112,15 @@ fn readings(own: &AnimalFigures, edition: &Edition<'_>) -> Option<Table> {
             ]
         })
         .collect();
-    let head = ["Probe", "From the warm end", "By day", "By night", "Humidity", "Humidity at most"];
-    Table::of("Readings", &head, rows)
+    let head = [
+        "handover-probe",
+        "handover-from-warm",
+        "handover-by-day",
+        "handover-by-night",
+        "handover-humidity",
+        "handover-humidity-most",
+    ];
+    tables::table(edition, "handover-readings", &head, rows)
 }
 
 /// What it needs now.
@@ -134,69 +130,100 @@ pub(super) fn now(
     own: &AnimalFigures,
     edition: &Edition<'_>,
 ) -> Chapter {
-    let mut chapter = Chapter::new("needs", "What it needs now");
+    let say = |label| edition.say(label);
+    let mut chapter = Chapter::new("needs", &say("handover-needs"));
     for stated in species.stated().iter().filter(|stated| {
         stated.name.starts_with("temperature.") || stated.name.starts_with("humidity.")
     }) {
         chapter.facts.push(Fact::plain(
-            stated.label.clone(),
+            phrases::figure(edition, stated),
             edition.shown(stated.amount.print(edition.units(), stated.rounding)),
         ));
     }
     let feeding = &own.feeding;
     chapter.facts.push(Fact::plain(
-        "Stage of life",
+        say("handover-stage"),
         feeding.stage_name.clone().map_or_else(|| edition.missing(), Shown::plain),
     ));
-    chapter.facts.push(Fact::plain("Meal", meal(own, edition)));
+    chapter.facts.push(Fact::plain(say("handover-meal"), meal(own, edition)));
     chapter.facts.push(Fact::plain(
-        "From meal to meal",
+        say("handover-interval"),
         print::shown::<Span>(feeding.interval_days, edition, Rounding::Nearest),
     ));
-    chapter.facts.push(Fact::plain("Next meal due", next_meal(edition, own)));
+    chapter.facts.push(Fact::plain(say("handover-next-meal"), next_meal(edition, own)));
     if let Some(practice) = species.rest_after_meal.as_ref() {
         chapter.facts.push(Fact::plain(
-            "No handling after a meal for",
+            say("handover-rest"),
             edition.shown(practice.value.print(edition.units(), Rounding::Up)),
         ));
     }
     if let Some(space) = &own.now {
         for need in &space.needs {
             let least = need.least.as_ref().map_or_else(
-                |why| Shown::plain(format!("not worked out: {why}")),
+                |_| Shown::plain(phrases::unmet(edition, need)),
                 |least| print::least(least, edition),
             );
-            chapter.facts.push(Fact::plain(
-                format!("Least enclosure now, {}", care::standard_title(edition, &need.standard)),
-                least,
-            ));
+            let standard = care::standard_title(edition, &need.standard);
+            let label = edition.tell("handover-least", [("standard", standard.into())]);
+            chapter.facts.push(Fact::plain(label, least));
         }
     }
     if let Some(Err(short)) = &own.fits {
-        chapter.facts.push(Fact::plain("Its enclosure falls short", short.join("; ")));
+        let short = short.iter().map(|(standard, short)| falls_short(edition, standard, *short));
+        let short = short.collect::<Vec<String>>().join("; ");
+        chapter.facts.push(Fact::plain(say("handover-short"), short));
     }
     if let Some(until) = own.quarantine_until {
-        chapter.facts.push(Fact::plain("In quarantine until", edition.long_date(until)));
+        chapter.facts.push(Fact::plain(say("handover-quarantine"), edition.long_date(until)));
     }
     if let Some(keeper) = &animal.notes.keeper {
         chapter.words = keeper.clone();
     }
     if let Some(((low, high), working)) = &own.energy {
-        let ratio = format!("{}–{} times its energy at rest", number(*low, 1), number(*high, 1));
-        chapter.facts.push(Fact::plain("Its food holds", ratio));
+        let (low, high) = (edition.number(*low, 1), edition.number(*high, 1));
+        let times = [("low", low.into()), ("high", high.into())];
+        let ratio = edition.tell("handover-energy-times", times);
+        chapter.facts.push(Fact::plain(say("handover-energy"), ratio));
         chapter.workings.push(WorkingBlock::from(working));
     }
     if let Some(now) = own.upkeep.coil_cm[0] {
-        let grown =
-            own.upkeep.coil_cm[1].map(|cm| format!(", {} when grown", print::length(cm, edition)));
-        chapter.facts.push(Fact::plain(
-            "Hides at least as wide as",
-            format!("{}{}", print::length(now, edition), grown.unwrap_or_default()),
-        ));
+        let wide = |cm: f64| print::length(cm, edition).to_string();
+        let width = own.upkeep.coil_cm[1].map_or_else(
+            || wide(now),
+            |grown| {
+                let widths = [("now", wide(now).into()), ("grown", wide(grown).into())];
+                edition.tell("handover-hide-grown", widths)
+            },
+        );
+        chapter.facts.push(Fact::plain(say("handover-hide-width"), width));
     }
     chapter.workings.push(WorkingBlock::from(&feeding.working));
     chapter.workings.extend(own.humidity.working.as_ref().map(WorkingBlock::from));
     chapter
+}
+
+/// How an enclosure falls short of a standard.
+fn falls_short(edition: &Edition<'_>, standard: &str, short: Shortfall) -> String {
+    let label = match short {
+        Shortfall::Length { .. } => "handover-short-length",
+        Shortfall::Width { .. } => "handover-short-width",
+        Shortfall::ShortestSide { .. } => "handover-short-side",
+        Shortfall::Floor { .. } => "handover-short-floor",
+        Shortfall::Height { .. } => "handover-short-height",
+        Shortfall::WaterDepth { .. } => "handover-short-water-depth",
+        Shortfall::Water { .. } => "handover-short-water",
+    };
+    let (_, needed, inside, unit, places) = short.parts();
+    let measure = |value: f64| chart::measure(edition, value, places, unit);
+    edition.tell(
+        label,
+        [
+            ("standard", standard.into()),
+            ("inside", measure(inside).into()),
+            ("needed", measure(needed).into()),
+            ("by", measure(short.by()).into()),
+        ],
+    )
 }
 
 pub(super) fn meal(own: &AnimalFigures, edition: &Edition<'_>) -> Shown {
@@ -212,10 +239,9 @@ pub(super) fn meal(own: &AnimalFigures, edition: &Edition<'_>) -> Shown {
 
 pub(super) fn next_meal(edition: &Edition<'_>, own: &AnimalFigures) -> Shown {
     match (own.feeding.next_due, own.feeding.due_until) {
-        (Some(from), Some(until)) if until > from => Shown::plain(format!(
-            "from {}, by {}",
-            edition.long_date(from),
-            edition.long_date(until)
+        (Some(from), Some(until)) if until > from => Shown::plain(edition.tell(
+            "handover-meal-between",
+            [("from", edition.long_date(from).into()), ("until", edition.long_date(until).into())],
         )),
         (Some(on), _) => Shown::plain(edition.long_date(on)),
         _ => edition.missing(),
@@ -229,38 +255,35 @@ pub(super) fn grown(
     general: &SpeciesFigures,
     edition: &Edition<'_>,
 ) -> Chapter {
-    let mut chapter = Chapter::new("grown", "What it will need");
+    let say = |label| edition.say(label);
+    let mut chapter = Chapter::new("grown", &say("handover-grown"));
     let adult = own.growth.adult;
     let ends = adult.map(|adult| (Some(adult.low_cm), Some(adult.high_cm)));
     chapter.facts.push(Fact::plain(
-        "Length when grown",
+        say("handover-length-grown"),
         print::shown::<Length>(ends, edition, Rounding::Nearest),
     ));
-    let basis = rests_on(own);
-    chapter.facts.push(Fact::plain("That rests on", basis));
+    chapter.facts.push(Fact::plain(say("handover-rests-on"), rests_on(edition, own)));
     let build = own.grown.as_ref().and_then(|space| space.build.as_ref());
     chapter.facts.push(Fact::plain(
-        "Enclosure when grown, at least",
+        say("handover-enclosure-grown"),
         build.map_or_else(|| edition.missing(), |build| print::sides(build.inside_cm, edition)),
     ));
     if let Some(years) = general.years {
         let days = (years.0.map(|years| years * 365.25), years.1.map(|years| years * 365.25));
         chapter.facts.push(Fact::plain(
-            "Span of life",
+            say("handover-life"),
             print::shown::<Span>(Some(days), edition, Rounding::Nearest),
         ));
     }
     if let Some(stage) = species.grown_stage() {
-        let every = stage.every.as_ref().map(|every| {
-            format!(
-                ", every {}",
-                edition.shown(every.value.print(edition.units(), Rounding::Nearest)).first
-            )
-        });
-        let meal = stage.meal.clone().unwrap_or_default();
-        chapter
-            .facts
-            .push(Fact::plain("Eats when grown", format!("{meal}{}", every.unwrap_or_default())));
+        let mut eats = stage.meal.clone().unwrap_or_default();
+        if let Some(every) = &stage.every {
+            let every = edition.shown(every.value.print(edition.units(), Rounding::Nearest)).first;
+            let meals = [("meal", eats.into()), ("every", every.into())];
+            eats = edition.tell("handover-eats-every", meals);
+        }
+        chapter.facts.push(Fact::plain(say("handover-eats-grown"), eats));
     }
     chapter.facts.extend(upkeep::lifetime(own, edition));
     chapter.workings.push(WorkingBlock::from(&own.growth.working));
@@ -283,22 +306,18 @@ pub(super) fn grown(
 
 /// Signs of illness, the most urgent first.
 pub(super) fn signs(edition: &Edition<'_>, species: &Species) -> Chapter {
-    let mut chapter = Chapter::new("signs", "When to ring a vet");
+    let mut chapter = Chapter::new("signs", &edition.say("handover-signs"));
     chapter.tables.extend(tables::signs(species, edition));
     if chapter.tables.is_empty() {
-        chapter.facts.push(Fact::plain("Signs", edition.missing()));
+        chapter.facts.push(Fact::plain(edition.say("handover-no-signs"), edition.missing()));
     }
     chapter
 }
 
-fn rests_on(own: &AnimalFigures) -> String {
-    let lengths = match own.growth.measurements {
-        0 => "no length on record".to_owned(),
-        1 => "one length on record".to_owned(),
-        many => format!("{many} lengths on record"),
+fn rests_on(edition: &Edition<'_>, own: &AnimalFigures) -> String {
+    let label = match own.growth.basis {
+        "log" => "handover-rests-growth",
+        _ => "handover-rests-species",
     };
-    match own.growth.basis {
-        "log" => format!("its own growth: {lengths}"),
-        _ => format!("its species' range: {lengths}"),
-    }
+    edition.tell(label, [("count", own.growth.measurements.into())])
 }

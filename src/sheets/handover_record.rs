@@ -5,13 +5,12 @@ use jiff::civil::Date;
 use crate::figures::AnimalFigures;
 use crate::figures::owed::{Treatment, treatment};
 use crate::model::log::{Event, MealOutcome};
-use crate::model::word::Word;
 use crate::model::{Animal, Species};
 
-use super::animal::{age, capital, sex};
-use super::blocks::{Chapter, Fact, Shown, Table};
+use super::animal::{age, sex};
+use super::blocks::{Chapter, Fact, Shown};
 use super::edition::Edition;
-use super::{law, laws, print, upkeep};
+use super::{law, laws, print, tables, upkeep};
 
 /// How many meals a handover tells of.
 pub(super) const MEALS: usize = 10;
@@ -26,9 +25,9 @@ fn known(edition: &Edition<'_>, text: &Option<String>) -> Shown {
     text.clone().map_or_else(|| edition.missing(), Shown::plain)
 }
 
-/// What a table of so many lines holds.
-fn which(lines: usize, what: &str) -> String {
-    if lines == ALL { format!("All {what}, the latest first") } else { format!("The last {what}") }
+/// The caption of a table of so many lines: of every one there is, or of the last.
+fn which<'l>(lines: usize, all: &'l str, last: &'l str) -> &'l str {
+    if lines == ALL { all } else { last }
 }
 
 /// Who it is, and how each of these is known.
@@ -39,39 +38,47 @@ pub(super) fn identity(
     as_of: Date,
 ) -> Chapter {
     let form = animal.form.as_ref().and_then(|form| species.size.forms.get(&form.name));
+    let sex = sex(edition, animal.sex);
     let sex = match &animal.sex_basis {
-        Some(basis) => format!("{} ({basis})", sex(edition, animal.sex)),
-        None => format!("{} (how it was told is not known)", sex(edition, animal.sex)),
+        Some(basis) => {
+            edition.tell("record-sex-told", [("sex", sex.into()), ("basis", basis.as_str().into())])
+        }
+        None => edition.tell("record-sex-not-told", [("sex", sex.into())]),
     };
-    let mut chapter = Chapter::new("identity", "Identity");
+    let say = |label| edition.say(label);
+    let mut chapter = Chapter::new("identity", &say("record-identity"));
     chapter.facts = vec![
-        Fact::plain("Name", animal.name.clone()),
-        Fact::plain("Species", format!("{}, {}", species.name, species.scientific)),
+        Fact::plain(say("record-name"), animal.name.clone()),
         Fact::plain(
-            "Form or locality",
+            say("record-species"),
+            format!("{}, {}", edition.name(species), species.scientific),
+        ),
+        Fact::plain(
+            say("record-form"),
             form.map_or_else(|| edition.missing(), |form| Shown::plain(form.name.clone())),
         ),
-        Fact::plain("Sex", sex),
+        Fact::plain(say("record-sex"), sex),
         Fact::plain(
-            "Age",
+            say("record-age"),
             age(edition, animal.hatched.map(|(date, basis, _)| (date, basis)), as_of),
         ),
-        Fact::plain("Chip or marks", known(edition, &animal.chip)),
-        Fact::plain("Temperament", known(edition, &animal.temperament)),
+        Fact::plain(say("record-chip"), known(edition, &animal.chip)),
+        Fact::plain(say("record-temperament"), known(edition, &animal.temperament)),
     ];
     chapter
 }
 
 /// Where it came from.
 pub(super) fn origin(edition: &Edition<'_>, animal: &Animal) -> Chapter {
-    let mut chapter = Chapter::new("origin", "Origin");
+    let say = |label| edition.say(label);
+    let mut chapter = Chapter::new("origin", &say("record-origin"));
     let arrived = animal
         .arrived
         .map_or_else(|| edition.missing(), |(date, _)| Shown::plain(edition.long_date(date)));
     chapter.facts = vec![
-        Fact::plain("Came from", known(edition, &animal.origin)),
-        Fact::plain("Arrived", arrived),
-        Fact::plain("Status", animal.status.spelling().to_owned()),
+        Fact::plain(say("record-came-from"), known(edition, &animal.origin)),
+        Fact::plain(say("record-arrived"), arrived),
+        Fact::plain(say("record-status"), edition.word("status", animal.status)),
     ];
     chapter
 }
@@ -85,24 +92,28 @@ pub(super) fn measurements(
     as_of: Date,
     lines: usize,
 ) -> Chapter {
-    let mut chapter = Chapter::new("measurements", "Measurements");
+    let mut chapter = Chapter::new("measurements", &edition.say("record-measurements"));
     let rows = animal.log.iter().rev().filter(|entry| entry.date <= as_of).filter_map(|entry| {
         let (what, value) = match entry.event {
-            Event::Weight(mass) => ("Weight".to_owned(), print::mass(mass.grams(), edition)),
-            Event::Length(length) => {
-                (capital(species.size.measure.spelling()), print::length(length.cm(), edition))
+            Event::Weight(mass) => {
+                (edition.say("record-weight"), print::mass(mass.grams(), edition))
             }
+            Event::Length(length) => (
+                edition.word("measure-title", species.size.measure),
+                print::length(length.cm(), edition),
+            ),
             _ => return None,
         };
         Some(vec![Shown::plain(edition.long_date(entry.date)), Shown::plain(what), value])
     });
-    chapter.tables.extend(Table::of(
-        which(lines, "measurements"),
-        &["Day", "What", "Measured"],
+    chapter.tables.extend(tables::table(
+        edition,
+        which(lines, "record-measurements-all", "record-measurements-last"),
+        &["record-day", "record-what", "record-measured"],
         rows.take(lines).collect(),
     ));
     if chapter.tables.is_empty() {
-        chapter.facts.push(Fact::plain("Lengths and weights", edition.missing()));
+        chapter.facts.push(Fact::plain(edition.say("record-lengths-weights"), edition.missing()));
     }
     chapter.facts.extend(upkeep::condition(edition, own));
     chapter
@@ -115,48 +126,54 @@ pub(super) fn feeding_record(
     as_of: Date,
     lines: usize,
 ) -> Chapter {
-    let mut chapter = Chapter::new("feeding-record", "Feeding record");
+    let say = |label| edition.say(label);
+    let mut chapter = Chapter::new("feeding-record", &say("record-feeding"));
     let offered: Vec<_> =
         animal.meals().rev().filter(|(date, ..)| *date <= as_of).take(lines).collect();
     let count = |wanted| offered.iter().filter(|(.., outcome)| *outcome == wanted).count();
     if offered.is_empty() {
-        chapter.facts.push(Fact::plain("Meals", edition.missing()));
+        chapter.facts.push(Fact::plain(say("record-meals"), edition.missing()));
         return chapter;
     }
     let last = animal.last_eaten().filter(|date| *date <= as_of);
     chapter.facts = vec![
         Fact::plain(
-            "Last meal eaten",
+            say("record-last-meal"),
             last.map_or_else(|| edition.missing(), |date| Shown::plain(edition.long_date(date))),
         ),
         Fact::plain(
-            format!("Of the last {}", offered.len()),
-            format!(
-                "{} taken, {} in part, {} refused",
-                count(MealOutcome::Taken),
-                count(MealOutcome::Part),
-                count(MealOutcome::Refused)
+            edition.tell("record-of-last", [("count", offered.len().into())]),
+            edition.tell(
+                "record-outcomes",
+                [
+                    ("taken", count(MealOutcome::Taken).into()),
+                    ("part", count(MealOutcome::Part).into()),
+                    ("refused", count(MealOutcome::Refused).into()),
+                ],
             ),
         ),
     ];
     let rows = offered.iter().map(|(date, food, mass, outcome)| {
         let outcome = match outcome {
-            MealOutcome::Taken => "taken",
-            MealOutcome::Part => "in part",
-            MealOutcome::Refused => "refused",
+            MealOutcome::Taken => "record-taken",
+            MealOutcome::Part => "record-part",
+            MealOutcome::Refused => "record-refused",
         };
-        let mass = mass
-            .map_or_else(|| Shown::plain("not weighed"), |mass| print::mass(mass.grams(), edition));
+        let mass = mass.map_or_else(
+            || Shown::plain(say("record-not-weighed")),
+            |mass| print::mass(mass.grams(), edition),
+        );
         vec![
             Shown::plain(edition.long_date(*date)),
             Shown::plain((*food).to_owned()),
             mass,
-            Shown::plain(outcome),
+            Shown::plain(say(outcome)),
         ]
     });
-    chapter.tables.extend(Table::of(
-        which(lines, "meals offered"),
-        &["Day", "Food", "Mass", "Outcome"],
+    chapter.tables.extend(tables::table(
+        edition,
+        which(lines, "record-meals-all", "record-meals-last"),
+        &["record-day", "record-food", "record-mass", "record-outcome"],
         rows.collect(),
     ));
     chapter
@@ -164,35 +181,37 @@ pub(super) fn feeding_record(
 
 /// Its last sheds.
 pub(super) fn sheds(edition: &Edition<'_>, animal: &Animal, as_of: Date, lines: usize) -> Chapter {
-    let mut chapter = Chapter::new("sheds", "Sheds");
+    let mut chapter = Chapter::new("sheds", &edition.say("record-sheds"));
     let rows = animal.log.iter().rev().filter(|entry| entry.date <= as_of).filter_map(|entry| {
         let Event::Shed { complete } = entry.event else { return None };
         let how = match complete {
-            Some(true) => "complete",
-            Some(false) => "in pieces",
-            None => "not noted",
+            Some(true) => "record-shed-complete",
+            Some(false) => "record-shed-pieces",
+            None => "record-shed-not-noted",
         };
         let note = entry.note.clone().unwrap_or_else(|| "–".to_owned());
         Some(vec![
             Shown::plain(edition.long_date(entry.date)),
-            Shown::plain(how),
+            Shown::plain(edition.say(how)),
             Shown::plain(note),
         ])
     });
-    chapter.tables.extend(Table::of(
-        which(lines, "sheds"),
-        &["Day", "How", "Remark"],
+    chapter.tables.extend(tables::table(
+        edition,
+        which(lines, "record-sheds-all", "record-sheds-last"),
+        &["record-day", "record-shed-how", "record-shed-remark"],
         rows.take(lines).collect(),
     ));
     if chapter.tables.is_empty() {
-        chapter.facts.push(Fact::plain("Last shed", edition.missing()));
+        chapter.facts.push(Fact::plain(edition.say("record-last-shed"), edition.missing()));
     }
     chapter
 }
 
 /// Illness and treatment, without doses.
 pub(super) fn health(edition: &Edition<'_>, animal: &Animal, as_of: Date) -> Chapter {
-    let mut chapter = Chapter::new("health", "Health and treatment");
+    let say = |label| edition.say(label);
+    let mut chapter = Chapter::new("health", &say("record-health"));
     let mut lines: Vec<(Option<Date>, String, String)> = animal
         .history
         .iter()
@@ -201,15 +220,13 @@ pub(super) fn health(edition: &Edition<'_>, animal: &Animal, as_of: Date) -> Cha
         })
         .collect();
     for entry in animal.log.iter().filter(|entry| entry.date <= as_of) {
-        match &entry.event {
-            Event::Illness(what) => {
-                lines.push((Some(entry.date), format!("Illness: {what}"), "–".to_owned()))
-            }
-            Event::Treatment(what) => {
-                lines.push((Some(entry.date), format!("Treatment: {what}"), "–".to_owned()))
-            }
-            _ => {}
-        }
+        let (label, what) = match &entry.event {
+            Event::Illness(what) => ("record-illness", what),
+            Event::Treatment(what) => ("record-treatment", what),
+            _ => continue,
+        };
+        let what = edition.tell(label, [("what", what.as_str().into())]);
+        lines.push((Some(entry.date), what, "–".to_owned()));
     }
     lines.sort_by_key(|(date, ..)| std::cmp::Reverse(*date));
     let rows = lines.into_iter().map(|(date, what, by)| {
@@ -219,46 +236,48 @@ pub(super) fn health(edition: &Edition<'_>, animal: &Animal, as_of: Date) -> Cha
             Shown::plain(by),
         ]
     });
-    chapter.tables.extend(Table::of(
-        "Illness, tests and treatment",
-        &["Day", "What", "By"],
+    chapter.tables.extend(tables::table(
+        edition,
+        "record-health-table",
+        &["record-day", "record-what", "record-by"],
         rows.collect(),
     ));
     if chapter.tables.is_empty() {
-        chapter.facts.push(Fact::plain("Illness and treatment", "none on record"));
+        chapter.facts.push(Fact::plain(say("record-illness-treatment"), say("record-none")));
     }
     let now = match treatment(animal, as_of) {
-        Treatment::Stated => "yes".to_owned(),
+        Treatment::Stated => say("record-treated-yes"),
         Treatment::Logged(date) => {
-            format!("not known: the log has illness or treatment on {}", edition.long_date(date))
+            edition.tell("record-treated-logged", [("date", edition.long_date(date).into())])
         }
-        Treatment::None if animal.under_treatment.is_some() => "no".to_owned(),
-        Treatment::None => "nothing on record".to_owned(),
+        Treatment::None if animal.under_treatment.is_some() => say("record-treated-no"),
+        Treatment::None => say("record-treated-nothing"),
     };
-    chapter.facts.push(Fact::plain("Under treatment now", now));
-    chapter.facts.push(Fact::plain("For a vet", known(edition, &animal.notes.vet)));
+    chapter.facts.push(Fact::plain(say("record-treated-now"), now));
+    chapter.facts.push(Fact::plain(say("record-for-vet"), known(edition, &animal.notes.vet)));
     chapter
 }
 
 /// The papers that go with it.
 pub(super) fn papers(animal: &Animal, species: &Species, edition: &Edition<'_>) -> Chapter {
-    let mut chapter = Chapter::new("papers", "Papers");
-    chapter.facts.push(Fact::plain("Chip or marks", known(edition, &animal.chip)));
+    let say = |label| edition.say(label);
+    let mut chapter = Chapter::new("papers", &say("record-papers"));
+    chapter.facts.push(Fact::plain(say("record-chip"), known(edition, &animal.chip)));
     chapter.facts.push(Fact::plain(
-        "Proof of origin",
-        animal.origin.as_ref().map_or_else(
-            || edition.missing(),
-            |_| Shown::plain("the paper that shows where it came from goes with it"),
-        ),
+        say("record-proof"),
+        animal
+            .origin
+            .as_ref()
+            .map_or_else(|| edition.missing(), |_| Shown::plain(say("record-proof-paper"))),
     ));
     for paper in &animal.papers {
-        chapter.facts.push(Fact::plain("Handed over", paper.clone()));
+        chapter.facts.push(Fact::plain(say("record-handed-over"), paper.clone()));
     }
     if animal.papers.is_empty() {
-        chapter.facts.push(Fact::plain("Handed over", "none on record"));
+        chapter.facts.push(Fact::plain(say("record-handed-over"), say("record-none")));
     }
     chapter.facts.extend(law::rules(edition, species));
-    chapter.facts.push(Fact::plain("Law", "check locally before it moves; local law decides"));
+    chapter.facts.push(Fact::plain(say("record-law"), say("record-law-decides")));
     chapter.facts.extend(laws::release(edition));
     chapter.facts.extend(laws::written_for(edition));
     chapter

@@ -8,9 +8,10 @@ use crate::figures::plan::rest_days;
 use crate::model::{Animal, Species};
 use crate::quantity::Rounding;
 
-use super::blocks::{Chapter, Fact, Shown, Table};
+use super::blocks::{Chapter, Fact, Shown};
 use super::edition::Edition;
 use super::handover_needs::{both, meal, next_meal};
+use super::tables;
 
 /// How many days the chapter tells of.
 const DAYS: i32 = 14;
@@ -27,62 +28,59 @@ pub(super) fn first_weeks(
     edition: &Edition<'_>,
     as_of: Date,
 ) -> Chapter {
-    let mut chapter = Chapter::new("first-weeks", "The first two weeks");
+    let say = |label| edition.say(label);
+    let mut chapter = Chapter::new("first-weeks", &say("handover-weeks"));
     let cool = species.temperature.cool.as_ref().or(species.temperature.water.as_ref());
-    let ready = cool.map(|cool| {
-        let cool: Shown = edition.shown(cool.value.print(edition.units(), Rounding::Inward));
-        format!(", with the cool side or the water at {}", both(&cool))
-    });
+    let ready = cool.map_or_else(
+        || say("handover-weeks-run"),
+        |cool| {
+            let cool = edition.shown(cool.value.print(edition.units(), Rounding::Inward));
+            edition.tell("handover-weeks-run-at", [("temperature", both(&cool).into())])
+        },
+    );
     chapter.facts = vec![
-        Fact::plain(
-            "Before it comes",
-            format!(
-                "Run the enclosure for some days until its readings hold by day and by night{}.",
-                ready.unwrap_or_default()
-            ),
-        ),
-        Fact::plain(
-            "Every day",
-            "Fresh water, readings, doors and locks, a look without opening more than you must. Hands washed after it.",
-        ),
-        Fact::plain("Next meal due where it was", next_meal(edition, own)),
-        Fact::plain(
-            "A meal it refuses",
-            "is taken away and offered again at the next turn, not sooner",
-        ),
+        Fact::plain(say("handover-weeks-before"), ready),
+        Fact::plain(say("handover-weeks-daily"), say("handover-weeks-daily-do")),
+        Fact::plain(say("handover-weeks-next-meal"), next_meal(edition, own)),
+        Fact::plain(say("handover-weeks-refused"), say("handover-weeks-refused-do")),
     ];
     let meals = meal_days(own, as_of);
     let rest = rest_days(species);
     let rows = (1..=DAYS).map(|day| {
-        let resting = !meals.contains(&day)
-            && meals.iter().any(|meal| (1..=rest).contains(&(day - meal)));
+        let resting =
+            !meals.contains(&day) && meals.iter().any(|meal| (1..=rest).contains(&(day - meal)));
         let mut parts = Vec::new();
         match day {
-            1 => parts.push(format!("Put {} in, close up, leave it alone. No food, no handling", animal.name)),
-            2 => parts.push("Note the readings by day and by night. Ring a vet who treats reptiles and amphibians for a first check with a sample of droppings".to_owned()),
-            3 => parts.push("Put the papers away, and report the animal where local law asks for it".to_owned()),
+            1 => parts.push(
+                edition.tell("handover-weeks-put-in", [("name", animal.name.as_str().into())]),
+            ),
+            2 => parts.push(say("handover-weeks-first-check")),
+            3 => parts.push(say("handover-weeks-papers")),
             _ => {}
         }
         if let Some(first) = meals.first().filter(|first| **first <= day) {
             if *first == day {
-                parts.push(format!("Offer the first meal: {}. Take back what it leaves", both(&meal(own, edition))));
+                let meal = both(&meal(own, edition));
+                parts.push(edition.tell("handover-weeks-first-meal", [("meal", meal.into())]));
             } else if meals.contains(&day) {
-                parts.push("Offer the next meal".to_owned());
+                parts.push(say("handover-weeks-meal"));
             }
         }
         if resting {
-            parts.push("It digests: leave it alone".to_owned());
+            parts.push(say("handover-weeks-digests"));
         } else if (day == 9 || day == DAYS) && !meals.contains(&day) {
-            parts.push("Weigh it and write it down".to_owned());
+            parts.push(say("handover-weeks-weigh"));
         } else if day >= HANDLED_FROM && !meals.contains(&day) {
-            parts.push("Short, calm handling, if it is of a kind that bears it".to_owned());
+            parts.push(say("handover-weeks-handle"));
         }
         if parts.is_empty() {
-            parts.push("Look only: eyes, skin, breath, droppings".to_owned());
+            parts.push(say("handover-weeks-look"));
         }
-        vec![Shown::plain(day.to_string()), Shown::plain(format!("{}.", parts.join(". ")))]
+        vec![Shown::plain(day.to_string()), Shown::plain(parts.join(" "))]
     });
-    chapter.tables.extend(Table::of("Day by day", &["Day", "What is done"], rows.collect()));
+    let head = ["handover-weeks-day", "handover-weeks-done"];
+    let table = tables::table(edition, "handover-weeks-table", &head, rows.collect());
+    chapter.tables.extend(table);
     chapter
 }
 

@@ -10,7 +10,6 @@ use crate::model::log::MealOutcome;
 
 use super::chart::{Mark, month_marks};
 use super::edition::Edition;
-use super::record::counted;
 
 /// How many days it shows.
 const DAYS: f64 = 365.0;
@@ -50,14 +49,16 @@ pub(super) fn meal_strip(edition: &Edition<'_>, animal: &Animal, as_of: Date) ->
         label,
     });
     Some(MealStrip {
-        says: format!(
-            "{} offered from {} to {}: {} taken, {} in part, {} refused.",
-            counted(meals.len(), "meal"),
-            edition.long_date(first),
-            edition.long_date(as_of),
-            taken.len(),
-            part.len(),
-            refused.len()
+        says: edition.tell(
+            "chart-meals-says",
+            [
+                ("count", meals.len().into()),
+                ("first", edition.long_date(first).into()),
+                ("last", edition.long_date(as_of).into()),
+                ("taken", taken.len().into()),
+                ("part", part.len().into()),
+                ("refused", refused.len().into()),
+            ],
         ),
         across: across.collect(),
         taken,

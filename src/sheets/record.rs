@@ -4,7 +4,6 @@ use jiff::civil::Date;
 use serde::Serialize;
 
 use crate::figures::calendar::{days_after, days_between};
-use crate::figures::working::number;
 use crate::figures::{AnimalFigures, Figures, SpeciesFigures};
 use crate::model::log::Event;
 use crate::model::word::Word;
@@ -12,7 +11,7 @@ use crate::model::{Animal, Species};
 use crate::quantity::{Humidity, Rounding, System, print_one};
 
 use super::blocks::{Chapter, Fact, Shown, Table};
-use super::chart::{Chart, Plot, Series, chart, chart_over_distance, days_through};
+use super::chart::{Chart, Plot, Series, chart, chart_over_distance, days_through, measure};
 use super::edition::Edition;
 use super::frame::Frame;
 use super::handover_record::{self as known, ALL};
@@ -73,11 +72,11 @@ pub fn record(
 ) -> RecordSheet {
     let (own, general) = of;
     let (as_of, edition) = (figures.as_of, edition);
-    let title = format!("Record of {}", animal.name);
+    let title = edition.tell("record-title", [("name", animal.name.as_str().into())]);
     RecordSheet {
         frame: Frame::new(edition, &super::record_path(key), true, &title, &title, as_of),
         name: animal.name.clone(),
-        species: species.name.clone(),
+        species: edition.name(species).to_owned(),
         scientific: species.scientific.clone(),
         kind: species.kind.spelling().to_owned(),
         picture: picture::of_animal(edition, key, animal, species),
@@ -130,7 +129,7 @@ pub(super) fn charts(
 }
 
 fn condition(edition: &Edition<'_>, own: &AnimalFigures) -> Chapter {
-    let mut chapter = Chapter::new("condition", "Condition");
+    let mut chapter = Chapter::new("condition", &edition.say("record-condition"));
     chapter.facts = upkeep::condition(edition, own);
     chapter
 }
@@ -144,9 +143,10 @@ fn scaled(
     if edition.units() == System::Metric { metric } else { imperial }
 }
 
-fn table(caption: String, head: &[&str], rows: Vec<Vec<Shown>>) -> Table {
-    let head = head.iter().map(|heading| (*heading).to_owned()).collect();
-    Table { caption, head, rows, note: None }
+/// A table whose caption and headings are labels.
+fn table(edition: &Edition<'_>, caption: &str, head: &[&str], rows: Vec<Vec<Shown>>) -> Table {
+    let head = head.iter().map(|label| edition.say(label)).collect();
+    Table { caption: edition.say(caption), head, rows, note: None }
 }
 
 /// How many steps a curve is drawn in.
@@ -190,63 +190,77 @@ fn growth(
             lines.push(days.map(|date| (date, curve.length_cm(day(date)) * factor)).collect());
         }
     }
-    let measure = species.size.measure.spelling();
+    let whole = |cm: f64| measure(edition, cm * factor, 0, unit);
+    let exact = |cm: f64| measure(edition, cm * factor, 1, unit);
     let expected = adult.map(|adult| {
-        format!(
-            " Grown, {} to {} {unit} is expected, {} {unit} at the middle.",
-            number(adult.low_cm * factor, 0),
-            number(adult.high_cm * factor, 0),
-            number(adult.estimate_cm * factor, 0)
+        edition.tell(
+            "chart-growth-adult",
+            [
+                ("low", edition.number(adult.low_cm * factor, 0).into()),
+                ("high", whole(adult.high_cm).into()),
+                ("middle", whole(adult.estimate_cm).into()),
+            ],
         )
     });
     let level = outgrown.map(|outgrown| {
         let dates = &outgrown.dates;
         let all = [dates.earliest, dates.expected, dates.latest].into_iter().flatten();
         let at: Vec<Date> = all.filter(|date| *date <= until).collect();
-        (outgrown.at_cm * factor, "its enclosure is outgrown".to_owned(), at)
+        (outgrown.at_cm * factor, edition.say("chart-level"), at)
     });
-    let runs_out = outgrown.map_or(String::new(), |outgrown| {
+    let runs_out = outgrown.map(|outgrown| {
         let date = |date: Option<Date>| {
-            date.map_or("not expected".to_owned(), |date| edition.long_date(date))
+            date.map_or_else(|| edition.say("chart-not-expected"), |date| edition.long_date(date))
         };
-        format!(
-            " Its enclosure is outgrown at {} {unit}: earliest {}, expected {}, latest {}.",
-            number(outgrown.at_cm * factor, 0),
-            date(outgrown.dates.earliest),
-            date(outgrown.dates.expected),
-            date(outgrown.dates.latest)
+        edition.tell(
+            "chart-growth-outgrown",
+            [
+                ("length", whole(outgrown.at_cm).into()),
+                ("earliest", date(outgrown.dates.earliest).into()),
+                ("expected", date(outgrown.dates.expected).into()),
+                ("latest", date(outgrown.dates.latest).into()),
+            ],
         )
     });
     let rows = measured.iter().map(|(date, length)| {
         vec![Shown::plain(edition.long_date(*date)), print::length(length.cm(), edition)]
     });
     let key = adult.map_or_else(
-        || "dots: measured".to_owned(),
+        || edition.say("chart-growth-key"),
         |adult| {
-            let level = number(adult.level * 100.0, 0);
-            format!("dots: measured; whole line: expected; broken lines: the ends that hold {level} of 100 such animals")
+            let level = edition.number(adult.level * 100.0, 0);
+            edition.tell("chart-growth-key-curves", [("level", level.into())])
         },
     );
+    let says = edition.tell(
+        "chart-growth-says",
+        [
+            ("count", measured.len().into()),
+            ("from", exact(measured.first()?.1.cm()).into()),
+            ("first", edition.long_date(first).into()),
+            ("to", exact(latest.cm()).into()),
+            ("last", edition.long_date(last).into()),
+        ],
+    );
+    let says: Vec<String> = [Some(says), expected, runs_out].into_iter().flatten().collect();
+    let title = [("measure", edition.word("measure", species.size.measure).into())];
     chart(
         edition,
         Plot {
             id: "growth".to_owned(),
-            title: format!("Growth: {measure}"),
-            says: format!(
-                "{measured}, from {from} {unit} on {first} to {to} {unit} on {last}.{expected}{runs_out}",
-                measured = counted(measured.len(), "length"),
-                from = number(measured.first()?.1.cm() * factor, 1),
-                to = number(latest.cm() * factor, 1),
-                first = edition.long_date(first),
-                last = edition.long_date(last),
-                expected = expected.unwrap_or_default(),
-            ),
+            title: edition.tell("chart-growth", title),
+            says: says.join(" "),
             key,
             unit,
             points: measured.iter().map(|(date, length)| (*date, length.cm() * factor)).collect(),
             lines,
             level,
-            table: table("Every length".to_owned(), &["Day", "Measured"], rows.collect()),
+            table: table(
+                edition,
+                "chart-growth-table",
+                &["chart-day", "chart-measured"],
+                rows.collect(),
+            ),
         },
     )
 }
@@ -266,21 +280,28 @@ fn weight(animal: &Animal, as_of: Date, edition: &Edition<'_>) -> Option<Chart> 
         edition,
         Plot {
             id: "weight".to_owned(),
-            title: "Weight".to_owned(),
-            says: format!(
-                "{}, from {} {unit} on {} to {} {unit} on {}.",
-                counted(measured.len(), "weight"),
-                number(from.grams() * factor, 1),
-                edition.long_date(first),
-                number(to.grams() * factor, 1),
-                edition.long_date(last)
+            title: edition.say("chart-weight"),
+            says: edition.tell(
+                "chart-weight-says",
+                [
+                    ("count", measured.len().into()),
+                    ("from", measure(edition, from.grams() * factor, 1, unit).into()),
+                    ("first", edition.long_date(first).into()),
+                    ("to", measure(edition, to.grams() * factor, 1, unit).into()),
+                    ("last", edition.long_date(last).into()),
+                ],
             ),
-            key: "dots: weighed".to_owned(),
+            key: edition.say("chart-weight-key"),
             unit,
             lines: vec![points.clone()],
             points,
             level: None,
-            table: table("Every weight".to_owned(), &["Day", "Weighed"], rows.collect()),
+            table: table(
+                edition,
+                "chart-weight-table",
+                &["chart-day", "chart-weighed"],
+                rows.collect(),
+            ),
         },
     )
 }
@@ -296,20 +317,22 @@ fn ultraviolet(own: &AnimalFigures, edition: &Edition<'_>) -> Option<Chart> {
     let rows = lamp
         .readings
         .iter()
-        .map(|(cm, uvi)| vec![print::length(*cm, edition), Shown::plain(number(*uvi, 2))]);
+        .map(|(cm, uvi)| vec![print::length(*cm, edition), Shown::plain(edition.number(*uvi, 2))]);
     chart_over_distance(
+        edition,
         Plot {
             id: "ultraviolet".to_owned(),
-            title: format!("Ultraviolet of the {}", lamp.lamp),
-            says: format!(
-                "Ultraviolet index against the distance from the lamp, through what stays in place. The species' band, {} to {} UVI, lies between {} and {} {unit}.",
-                number(low, 1),
-                number(high, 1),
-                number(lamp.nearest_cm * factor, 0),
-                number(lamp.farthest_cm * factor, 0)
+            title: edition.tell("chart-ultraviolet", [("lamp", lamp.lamp.as_str().into())]),
+            says: edition.tell(
+                "chart-ultraviolet-says",
+                [
+                    ("low", edition.number(low, 1).into()),
+                    ("high", edition.number(high, 1).into()),
+                    ("near", edition.number(lamp.nearest_cm * factor, 0).into()),
+                    ("far", measure(edition, lamp.farthest_cm * factor, 0, unit).into()),
+                ],
             ),
-            key: "dots: read; whole line: fitted to them; broken lines: the ends of the band"
-                .to_owned(),
+            key: edition.say("chart-ultraviolet-key"),
             unit: "UVI",
             points: lamp.readings.iter().map(place).collect(),
             lines: [curve, vec![(near, low), (far, low)], vec![(near, high), (far, high)]]
@@ -317,8 +340,9 @@ fn ultraviolet(own: &AnimalFigures, edition: &Edition<'_>) -> Option<Chart> {
                 .collect(),
             level: None,
             table: table(
-                "Every reading of the lamp".to_owned(),
-                &["Distance", "UVI"],
+                edition,
+                "chart-ultraviolet-table",
+                &["chart-distance", "chart-uvi"],
                 rows.collect(),
             ),
         },
@@ -328,7 +352,7 @@ fn ultraviolet(own: &AnimalFigures, edition: &Edition<'_>) -> Option<Chart> {
 
 /// Every reading in the log, the latest first.
 fn readings(animal: &Animal, as_of: Date, edition: &Edition<'_>) -> Chapter {
-    let mut chapter = Chapter::new("readings", "Readings");
+    let mut chapter = Chapter::new("readings", &edition.say("record-readings"));
     let rows = animal.log.iter().rev().filter(|entry| entry.date <= as_of).filter_map(|entry| {
         let Event::Reading { probe, temperature, humidity } = &entry.event else { return None };
         let percent = humidity.map(|humidity| {
@@ -346,11 +370,12 @@ fn readings(animal: &Animal, as_of: Date, edition: &Edition<'_>) -> Chapter {
     });
     let rows: Vec<_> = rows.collect();
     if rows.is_empty() {
-        chapter.facts.push(Fact::plain("Readings", edition.missing()));
+        chapter.facts.push(Fact::plain(edition.say("record-readings"), edition.missing()));
     } else {
         chapter.tables.push(table(
-            "All readings, the latest first".to_owned(),
-            &["Day", "Probe", "Temperature", "Humidity"],
+            edition,
+            "record-readings-all",
+            &["record-day", "record-probe", "record-temperature", "record-humidity"],
             rows,
         ));
     }

@@ -76,7 +76,7 @@ pub fn enclosure(
 }
 
 /// A table whose caption and headings are labels.
-fn table(
+pub(super) fn table(
     edition: &Edition<'_>,
     caption: &str,
     head: &[&str],

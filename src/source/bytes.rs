@@ -3,7 +3,7 @@
 use crate::finding::{FileId, Finding, Place};
 
 use super::library::{is_face, role_of};
-use super::{Layer, Role, Sources, codes, name};
+use super::{Layer, Role, Sources, codes, in_language, name};
 
 impl Sources {
     /// Adds a file as it was read, by its path inside the site or library, and says what is wrong with its bytes or its name.
@@ -39,7 +39,9 @@ impl Sources {
             role,
             Role::Species | Role::Override | Role::Animal | Role::Page | Role::Standard | Role::Law
         );
-        if names_a_page && !name::is_usable(name) {
+        // A page in a further language bears its tag behind its name.
+        let (owner, _) = if role == Role::Page { in_language(name) } else { (name, None) };
+        if names_a_page && !name::is_usable(owner) {
             findings.push(name::unusable(id, name));
         }
         Some((id, findings))

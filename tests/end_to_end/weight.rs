@@ -61,8 +61,8 @@ fn a_care_sheet_uses_no_face_in_bold() {
             rule.contains("bold") || ["600", "700"].iter().any(|weight| rule.contains(weight))
         });
         let bold: Vec<_> = bold.filter(|rule| !rule.contains("url(")).collect();
-        // The face itself, and the mark on private pages.
+        // The face itself.
         assert!(bold.iter().all(|rule| rule.contains("font-weight:700")), "{sheet}: {bold:?}");
-        assert!(bold.len() <= 2, "{sheet}: {bold:?}");
+        assert!(bold.len() <= 1, "{sheet}: {bold:?}");
     }
 }

@@ -43,12 +43,14 @@ pub fn build_cm(minimum: &Minimum) -> Option<Build> {
         (None, None) => None,
     };
     let floor_m2 = match (minimum.floor_m2(), minimum.water_l, depth_cm) {
-        (Some(floor_m2), ..) => floor_m2,
-        (None, Some(water_l), Some(depth_cm)) => {
+        // A volume asks for a floor too: for a wider one, not for a tower.
+        (floor_m2, Some(water_l), Some(depth_cm)) => {
             assumptions
                 .push("Land is taken to lie beside the water, on the same floor.".to_owned());
-            water_l / (depth_cm * 10.0) + minimum.land_m2.unwrap_or(0.0)
+            let of_water = water_l / (depth_cm * 10.0) + minimum.land_m2.unwrap_or(0.0);
+            floor_m2.unwrap_or(0.0).max(of_water)
         }
+        (Some(floor_m2), ..) => floor_m2,
         _ => return None,
     };
 
@@ -71,7 +73,7 @@ pub fn build_cm(minimum: &Minimum) -> Option<Build> {
     }
     let (length, width) = (long, wide);
 
-    let mut height = match (minimum.height_cm(), depth_cm) {
+    let height = match (minimum.height_cm(), depth_cm) {
         (Some(height_cm), depth_cm) => height_cm.max(depth_cm.unwrap_or(0.0)),
         (None, Some(depth_cm)) => {
             assumptions.push(format!(
@@ -100,9 +102,6 @@ pub fn build_cm(minimum: &Minimum) -> Option<Build> {
             }
         },
     };
-    if let Some(water_l) = minimum.water_l {
-        height = height.max(water_l * 1000.0 / (length * width));
-    }
     Some(Build { inside_cm: [length, width, up(height)], assumptions })
 }
 

@@ -37,8 +37,8 @@ pub enum Shortfall {
 }
 
 impl Shortfall {
-    /// Returns what is needed, what there is, the unit, and the decimals to write.
-    fn parts(self) -> (&'static str, f64, f64, &'static str, usize) {
+    /// Returns which figure it is, what is needed, what there is, the unit, and the decimals to write.
+    pub fn parts(self) -> (&'static str, f64, f64, &'static str, usize) {
         match self {
             Shortfall::Length { needed_cm, inside_cm } => ("length", needed_cm, inside_cm, "cm", 1),
             Shortfall::Width { needed_cm, inside_cm } => ("width", needed_cm, inside_cm, "cm", 1),

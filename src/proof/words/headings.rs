@@ -2,6 +2,8 @@
 
 use std::ops::Range as Bytes;
 
+use crate::language::Catalogue;
+
 /// The headings that a care sheet owes its reader, in their order.
 pub(super) const OWED: [&str; 11] = [
     "At a glance",
@@ -16,6 +18,30 @@ pub(super) const OWED: [&str; 11] = [
     "Breeding and growth",
     "Law and where it comes from",
 ];
+
+/// The same by the anchors that their labels are named by.
+const ANCHORS: [&str; 11] = [
+    "glance",
+    "suits",
+    "enclosure",
+    "heat",
+    "humidity",
+    "feeding",
+    "company",
+    "cleaning",
+    "health",
+    "growth",
+    "law",
+];
+
+/// The headings that words in a language may have: as its pages head them, and in English.
+pub(super) fn owed_in(language: &str) -> Vec<[String; 2]> {
+    let labels = Catalogue::nearest(language);
+    let both = |(english, anchor): (&str, &str)| {
+        [english.to_owned(), labels.say(&format!("chapter-{anchor}"))]
+    };
+    OWED.into_iter().zip(ANCHORS).map(both).collect()
+}
 
 /// A heading of any level.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -43,4 +69,17 @@ pub(super) fn headings(text: &str) -> Vec<Heading<'_>> {
         start += line.len();
     }
     found
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_heading_is_that_of_the_pages() {
+        for [english, label] in owed_in("en") {
+            assert_eq!(english, label);
+        }
+        assert_eq!(owed_in("de")[3], ["Heat and light", "Wärme und Licht"]);
+    }
 }
