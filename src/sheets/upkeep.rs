@@ -353,7 +353,7 @@ pub(super) fn condition(edition: &Edition<'_>, own: &AnimalFigures) -> Vec<Fact>
     };
     let mut facts = Vec::new();
     for (percent, days) in own.upkeep.weight_percent.into_iter().zip([30, 90]) {
-        let text = percent.map_or_else(|| edition.say("not-known"), change);
+        let text = percent.map_or_else(|| edition.missing(), |percent| change(percent).into());
         facts.push(Fact::plain(edition.tell("upkeep-weight-over", [("days", days.into())]), text));
     }
     if let Some(days) = own.upkeep.fast_days {
