@@ -14,14 +14,11 @@ use crate::source::Sources;
 
 use super::{Checked, Halt};
 
-/// A note that keeps the private part from being published by mistake.
-const PRIVATE_NOTE: &str = "These sheets hold addresses, telephone numbers and the histories of animals.\n\
-    Do not publish this folder. The folder to publish is `public`, beside it.\n";
-
-/// The theme and the note.
-pub(super) fn fixed(sources: &Sources) -> Vec<File> {
+/// The theme, and a note that keeps the private part from being published by mistake.
+pub(super) fn fixed(sources: &Sources, checked: &Checked) -> Vec<File> {
     let mut files = theme(sources);
-    let bytes = PRIVATE_NOTE.as_bytes().to_vec();
+    let note = Edition::of_site(&checked.model).say("private-note");
+    let bytes = format!("{note}\n").into_bytes();
     files.push(File { path: "private/DO-NOT-PUBLISH.txt".to_owned(), bytes });
     files
 }
@@ -40,7 +37,8 @@ pub(super) fn calendar_of(checked: &Checked, key: &str) -> Option<File> {
     let edition = Edition::of_site(model);
     let events = due::calendar(&edition, figures, key, animal, species, figures.animals.get(key)?);
     let revision = due::revision(&[animal], figures.as_of);
-    let text = calendar(&events, &format!("Care of {}", animal.name), figures.as_of, revision);
+    let name = edition.tell("due-calendar", [("name", animal.name.as_str().into())]);
+    let text = calendar(&events, &name, figures.as_of, revision);
     Some(File { path: calendar_path(key), bytes: text.into_bytes() })
 }
 

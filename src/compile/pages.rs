@@ -133,7 +133,8 @@ impl<'a> Pages<'a> {
         wants: &(impl Fn(&str) -> bool + Sync),
         take: &(impl Fn(File) -> Result<(), E> + Sync + ?Sized),
     ) -> Result<(), Halt<E>> {
-        let fixed = beside::fixed(self.sources).into_iter().filter(|file| wants(&file.path));
+        let fixed =
+            beside::fixed(self.sources, self.checked).into_iter().filter(|file| wants(&file.path));
         fixed.into_iter().try_for_each(take).map_err(Halt::Refused)?;
         beside::photos(self.sources, self.checked, wants, take)?;
         let calendars = beside::with_calendar(self.checked);

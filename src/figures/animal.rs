@@ -6,6 +6,7 @@ use crate::model::housing::{Housing, Probe};
 use crate::model::log::Event;
 use crate::model::{Animal, Model, Species};
 
+use super::absence::Absence;
 use super::cost::{self, Consumption, RunningCost};
 use super::feeding::{self, AnimalFeeding, Body};
 use super::gradient;
@@ -39,6 +40,8 @@ pub struct AnimalFigures {
     pub grown_at_most: Option<Space>,
     /// When its enclosure is outgrown.
     pub outgrown: Option<Outgrown>,
+    /// Why no day can be told on which it is.
+    pub not_outgrown: Option<Absence>,
     /// What its data loggers have recorded, probe by probe.
     pub loggers: Vec<LoggerFigures>,
     /// What its probes read.
@@ -51,6 +54,8 @@ pub struct AnimalFigures {
     pub condenses_below_c: Option<f64>,
     /// Heat, power and what they cost.
     pub heat: Option<HeatFigures>,
+    /// Why there is none.
+    pub no_heat: Option<Absence>,
     /// Water carried off by the air.
     pub moisture: Option<MoistureFigures>,
     /// Its stage and next meal.
@@ -60,7 +65,7 @@ pub struct AnimalFigures {
     /// What it costs in a year.
     pub cost: Option<RunningCost>,
     /// Where its lamps give the species' ultraviolet band, or why that cannot be told.
-    pub lamps: Vec<Result<LampDistance, String>>,
+    pub lamps: Vec<Result<LampDistance, Absence>>,
     /// Weight, fast, lights, hide and years.
     pub upkeep: Upkeep,
     /// The end of its quarantine.
@@ -119,8 +124,14 @@ pub fn animal(model: &Model, animal: &Animal, species: &Species, as_of: Date) ->
             "no probe gives both a temperature and a humidity",
         );
     }
-    let heat =
-        housed(housing, |housing| heat::heat(housing, species, &model.site), "heat", &mut why);
+    let (heat, no_heat) = halves(
+        housing
+            .ok_or(Absence::NoEnclosure)
+            .and_then(|housing| heat::heat(housing, species, &model.site)),
+    );
+    if let Some(reason) = &no_heat {
+        absent(&mut why, "heat", &reason.to_string());
+    }
     if let Some(heat) = &heat {
         heat.why.iter().for_each(|(name, reason)| absent(&mut why, name, reason));
     }
@@ -149,6 +160,7 @@ pub fn animal(model: &Model, animal: &Animal, species: &Species, as_of: Date) ->
         absent(&mut why, "quarantine.until", "it is not in quarantine");
     }
     let loggers = recorded(animal, species, &humidity, upkeep.lights_h);
+    let (outgrown, not_outgrown) = halves(space.outgrown);
     AnimalFigures {
         loggers,
         body,
@@ -157,12 +169,14 @@ pub fn animal(model: &Model, animal: &Animal, species: &Species, as_of: Date) ->
         fits: space.fits,
         grown: space.grown,
         grown_at_most: space.grown_at_most,
-        outgrown: space.outgrown,
+        outgrown,
+        not_outgrown,
         zones,
         span_c,
         humidity,
         condenses_below_c,
         heat,
+        no_heat,
         moisture,
         feeding,
         energy,
@@ -176,6 +190,11 @@ pub fn animal(model: &Model, animal: &Animal, species: &Species, as_of: Date) ->
 }
 
 /// Works something out for an enclosure; where there is none, or something of it is not known, that is the reason.
+/// A figure, or why there is none.
+fn halves<T>(worked: Result<T, Absence>) -> (Option<T>, Option<Absence>) {
+    worked.map_or_else(|reason| (None, Some(reason)), |figure| (Some(figure), None))
+}
+
 fn housed<T>(
     housing: Option<&Housing>,
     work: impl Fn(&Housing) -> Result<T, String>,

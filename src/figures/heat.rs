@@ -5,6 +5,7 @@ use crate::model::species::Figure;
 use crate::model::{Site, Species};
 use crate::quantity::{PriceUnit, Range, Temperature};
 
+use super::absence::Absence;
 use super::formula::electricity::{DAYS_PER_MONTH, energy_kwh, heater_duty};
 use super::formula::heat::{Face, HeatLoss, HeatedBox, Layer, UNCERTAINTY};
 use super::formula::materials::material;
@@ -42,6 +43,8 @@ pub struct HeatFigures {
     pub loss: HeatLoss,
     /// How they were worked out.
     pub working: Working,
+    /// Why no hours without power can be told.
+    pub no_hours: Option<Absence>,
     /// Why some of them are absent.
     pub why: Vec<(&'static str, String)>,
 }
@@ -76,26 +79,19 @@ pub fn asked_c(species: &Species) -> Option<f64> {
 ///
 /// # Errors
 /// When nothing is given.
-pub fn air_changes_per_h(housing: &Housing) -> Result<f64, &'static str> {
+pub fn air_changes_per_h(housing: &Housing) -> Result<f64, Absence> {
     let given = housing.air_changes.as_ref().map(|(changes, _)| ends(changes));
-    working::middle(given).ok_or("no air exchange is given for the enclosure")
+    working::middle(given).ok_or(Absence::NoAirExchange)
 }
 
-fn known<'a>(housing: &'a Housing, species: &Species) -> Result<Known<'a>, &'static str> {
-    let inside = housing
-        .inside
-        .map(|(inside, _)| inside)
-        .ok_or("the enclosure's inside measures are not given")?;
-    let inside_c = asked_c(species).ok_or("the species gives no warm and cool side of the air")?;
-    let usual_c = housing
-        .room_day
-        .as_ref()
-        .and_then(middle_c)
-        .ok_or("the room's temperature by day is not given")?;
+fn known<'a>(housing: &'a Housing, species: &Species) -> Result<Known<'a>, Absence> {
+    let inside = housing.inside.map(|(inside, _)| inside).ok_or(Absence::NoInside)?;
+    let inside_c = asked_c(species).ok_or(Absence::NoWarmAndCool)?;
+    let usual_c = housing.room_day.as_ref().and_then(middle_c).ok_or(Absence::NoRoomByDay)?;
     let coldest = housing
         .room_night
         .and_then(|range| range.low().or(range.high()))
-        .ok_or("the room's coldest night is not given")?;
+        .ok_or(Absence::NoColdestNight)?;
     let changes_per_h = air_changes_per_h(housing)?;
     let night_c = species
         .temperature
@@ -130,22 +126,23 @@ struct Faces {
 ///
 /// # Errors
 /// When the table does not know it, or the thickness is none.
-pub(super) fn sheet(name: &str, thickness_m: f64) -> Result<Layer, String> {
-    let known =
-        material(name).ok_or_else(|| format!("`{name}` is not in the table of materials"))?;
-    let conductivity = known.conductivity_w_per_m_k(None).map_err(|reason| reason.to_string())?;
+pub(super) fn sheet(name: &str, thickness_m: f64) -> Result<Layer, Absence> {
+    let known = material(name).ok_or_else(|| Absence::Material(name.to_owned()))?;
+    let conductivity = known
+        .conductivity_w_per_m_k(None)
+        .map_err(|reason| Absence::Formula(reason.to_string()))?;
     Ok(Layer { thickness_m, conductivity_w_per_m_k: conductivity })
 }
 
-fn layers(own: &[housing::Layer], walls: &[housing::Layer]) -> Result<Vec<Layer>, String> {
+fn layers(own: &[housing::Layer], walls: &[housing::Layer]) -> Result<Vec<Layer>, Absence> {
     let used = if own.is_empty() { walls } else { own };
     if used.is_empty() {
-        return Err("what the walls are made of is not given".to_owned());
+        return Err(Absence::NoWalls);
     }
     used.iter().map(|layer| sheet(&layer.material, layer.thickness.cm() / 100.0)).collect()
 }
 
-fn loss(known: &Known<'_>, faces: &Faces) -> Result<HeatLoss, String> {
+fn loss(known: &Known<'_>, faces: &Faces) -> Result<HeatLoss, Absence> {
     let [length_m, width_m, height_m] = known.inside_m;
     let floor = if known.housing.walls.floor_keeps_all {
         Face::Adiabatic
@@ -163,7 +160,7 @@ fn loss(known: &Known<'_>, faces: &Faces) -> Result<HeatLoss, String> {
         floor,
         air_changes_per_h: known.changes_per_h,
     };
-    enclosure.heat_loss().map_err(|reason| reason.to_string())
+    enclosure.heat_loss().map_err(|reason| Absence::Formula(reason.to_string()))
 }
 
 /// Works out the heat of an enclosure.
@@ -173,7 +170,7 @@ fn loss(known: &Known<'_>, faces: &Faces) -> Result<HeatLoss, String> {
 ///
 /// # Errors
 /// Which of the things that must be known is not.
-pub fn heat(housing: &Housing, species: &Species, site: &Site) -> Result<HeatFigures, String> {
+pub fn heat(housing: &Housing, species: &Species, site: &Site) -> Result<HeatFigures, Absence> {
     let known = known(housing, species)?;
     let walls = &housing.walls;
     let floor =
@@ -217,6 +214,7 @@ pub fn heat(housing: &Housing, species: &Species, site: &Site) -> Result<HeatFig
         inside_c: known.inside_c,
         working: working(&known, &loss, typical_w, installed_w),
         loss,
+        no_hours: None,
         why: Vec::new(),
     };
     if duty.is_none() {

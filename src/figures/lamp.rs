@@ -2,6 +2,7 @@
 
 use crate::model::housing::Lamp;
 
+use super::absence::Absence;
 use super::formula::uv_distance::{LampFit, NoLampFit, UvReading, fit_lamp};
 use super::working::{Ends, Working, number};
 
@@ -33,30 +34,21 @@ pub struct LampDistance {
 ///
 /// # Errors
 /// Why there is no such distance: too few readings, or the band lies beyond them.
-pub fn distance(lamp: &Lamp, band: Option<Ends>) -> Result<LampDistance, String> {
-    let band = band.ok_or("the species gives no ultraviolet band")?;
-    let (low, high) =
-        (band.0.unwrap_or(0.0), band.1.ok_or("the species' ultraviolet band has no upper end")?);
+pub fn distance(lamp: &Lamp, band: Option<Ends>) -> Result<LampDistance, Absence> {
+    let band = band.ok_or(Absence::NoBand)?;
+    let (low, high) = (band.0.unwrap_or(0.0), band.1.ok_or(Absence::OpenBand)?);
     let readings: Vec<UvReading> = lamp
         .readings
         .iter()
         .map(|reading| UvReading { distance_cm: reading.distance.cm(), uvi: reading.uvi.uvi() })
         .collect();
     let fit = fit_lamp(&readings).map_err(|reason| match reason {
-        NoLampFit::Reading(reason) => reason.to_string(),
-        NoLampFit::OneDistance => "readings at two distances or more are needed".to_owned(),
-        NoLampFit::NotFalling => {
-            "the index does not fall with the distance: read the lamp again".to_owned()
-        }
+        NoLampFit::Reading(reason) => Absence::Formula(reason.to_string()),
+        NoLampFit::OneDistance => Absence::OneDistance,
+        NoLampFit::NotFalling => Absence::NotFalling,
     })?;
     let reach = fit.reach_cm();
-    let beyond = || {
-        format!(
-            "the band lies beyond the {}–{} cm that the readings speak for",
-            number(reach.0, 0),
-            number(reach.1, 0)
-        )
-    };
+    let beyond = || Absence::BeyondReadings(reach.0, reach.1);
     let distances = fit.distances_cm((low, high)).map_err(|_| beyond())?;
     let nearest = fit.distance_cm(high).map_err(|_| beyond())?;
     Ok(LampDistance {

@@ -5,6 +5,7 @@ use jiff::civil::Date;
 use crate::model::housing::Housing;
 use crate::model::{Animal, Model, Species};
 
+use super::absence::Absence;
 use super::feeding::Body;
 use super::growth::{AdultLength, GrowthFigures, ReachDates, adult_range_cm, reach};
 use super::space::{self, Fits, Need, Space, in_force, join, satisfied};
@@ -38,14 +39,14 @@ pub fn outgrown(
     growth: &GrowthFigures,
     needs: impl Fn(f64) -> Vec<Need>,
     as_of: Date,
-) -> Result<Outgrown, String> {
+) -> Result<Outgrown, Absence> {
     let does = |length_cm: f64| {
         join(needs(length_cm)).is_none_or(|space| satisfied(inside_cm, &space).is_ok())
     };
     let top_cm =
-        growth.adult.map(|adult| adult.high_cm.max(length_cm)).ok_or("no adult length is known")?;
+        growth.adult.map(|adult| adult.high_cm.max(length_cm)).ok_or(Absence::NoAdultLength)?;
     if !does(length_cm) {
-        return Err("it is too small already".to_owned());
+        return Err(Absence::TooSmall);
     }
     let step = (top_cm - length_cm) / f64::from(STEPS);
     let mut low = length_cm;
@@ -59,7 +60,7 @@ pub fn outgrown(
         low = at;
     }
     let Some(mut high) = high else {
-        return Err("it does for the longest adult that is expected".to_owned());
+        return Err(Absence::DoesForLongest);
     };
     while high - low > FINE_CM {
         let middle = (low + high) / 2.0;
@@ -75,7 +76,7 @@ pub(super) struct Enclosures {
     pub(super) fits: Option<Fits>,
     pub(super) grown: Option<Space>,
     pub(super) grown_at_most: Option<Space>,
-    pub(super) outgrown: Option<Outgrown>,
+    pub(super) outgrown: Result<Outgrown, Absence>,
     pub(super) animals: u32,
 }
 
@@ -131,15 +132,13 @@ pub(super) fn enclosure(
     }
     // While it grows it grows older too: what a standard asks by age is asked of a grown animal at the latest.
     let while_growing = |length_cm: f64| needs(length_cm, is_adult(length_cm), age_months);
-    let found = match (inside_cm, body.length_cm) {
+    let outgrown = match (inside_cm, body.length_cm) {
         (Some(inside_cm), Some(length_cm)) if now.is_some() => {
-            outgrown(inside_cm, length_cm, growth, while_growing, as_of)
+            self::outgrown(inside_cm, length_cm, growth, while_growing, as_of)
         }
-        _ => {
-            Err("its length, its enclosure's measures or a standard's rule is not known".to_owned())
-        }
+        _ => Err(Absence::NotKnown),
     };
-    let outgrown = match found {
+    match &outgrown {
         Ok(outgrown) => {
             if outgrown.dates.expected.is_none() {
                 absent(
@@ -158,13 +157,9 @@ pub(super) fn enclosure(
             if outgrown.dates.earliest.is_none() {
                 absent(why, "enclosure.outgrown.earliest", "hardly any such animal grows so long");
             }
-            Some(outgrown)
         }
-        Err(reason) => {
-            absent(why, "enclosure.outgrown", &reason);
-            None
-        }
-    };
+        Err(reason) => absent(why, "enclosure.outgrown", &reason.to_string()),
+    }
     Enclosures { now, fits, grown, grown_at_most, outgrown, animals }
 }
 

@@ -4,6 +4,7 @@
 //! [`enclosure`] the rules of published standards; the other files put a species' or an animal's own numbers into them.
 //! A figure that cannot be worked out is absent, and why stands under its name. [`document`] is the whole as JSON.
 
+pub mod absence;
 pub mod animal;
 pub mod calendar;
 pub mod cost;
@@ -44,6 +45,7 @@ use rayon::prelude::*;
 
 use crate::model::Model;
 
+pub use absence::Absence;
 pub use animal::AnimalFigures;
 pub use species::SpeciesFigures;
 pub use working::{Ends, Why, Working};

@@ -4,6 +4,7 @@ use crate::model::Species;
 use crate::model::species::Figure;
 use crate::quantity::Temperature;
 
+use super::absence::Absence;
 use super::formula::cooling::{
     TimeWithoutPower, WATER_SPECIFIC_HEAT, furnishing_named, store_j_per_k, time_constant_h,
     time_without_power, wall_store_j_per_k,
@@ -62,10 +63,7 @@ pub(super) fn without_power(figures: &mut HeatFigures, known: &Known<'_>, specie
         .as_ref()
         .and_then(|cited| cited.value.high().or(cited.value.low()))
     else {
-        figures.why.push((
-            "heat.hours_without_power",
-            "the species gives no temperature below which it comes to harm".to_owned(),
-        ));
+        no_hours(figures, Absence::NoCriticalLow);
         return;
     };
     let critical_c = critical_c.celsius();
@@ -89,16 +87,15 @@ pub(super) fn without_power(figures: &mut HeatFigures, known: &Known<'_>, specie
             ));
             figures.working.assume("Walls give back half of what they store; substrate, water and air all of it; furniture is left out.");
         }
-        Ok(TimeWithoutPower::Never) => figures.why.push((
-            "heat.hours_without_power",
-            format!("the room does not fall below {} °C", n(critical_c)),
-        )),
-        Ok(TimeWithoutPower::BelowAlready) => figures.why.push((
-            "heat.hours_without_power",
-            "it is colder than that with the power on".to_owned(),
-        )),
-        Err(reason) => figures.why.push(("heat.hours_without_power", reason.to_string())),
+        Ok(TimeWithoutPower::Never) => no_hours(figures, Absence::RoomStaysAbove(critical_c)),
+        Ok(TimeWithoutPower::BelowAlready) => no_hours(figures, Absence::ColderAlready),
+        Err(reason) => no_hours(figures, Absence::Formula(reason.to_string())),
     }
+}
+
+fn no_hours(figures: &mut HeatFigures, reason: Absence) {
+    figures.why.push(("heat.hours_without_power", reason.to_string()));
+    figures.no_hours = Some(reason);
 }
 
 /// Works out the room temperature above which a heater that sticks on would be too much.

@@ -6,7 +6,7 @@ use crate::figures::working::Ends;
 use crate::figures::{AnimalFigures, Figures, SpeciesFigures};
 use crate::model::housing::Probe;
 use crate::model::site::Contact;
-use crate::model::word::{Caution, Word};
+use crate::model::word::{Caution, Sex, Word};
 use crate::model::{Animal, Species};
 use crate::quantity::{Humidity, Mass, Rounding, Span, Temperature};
 
@@ -55,16 +55,17 @@ pub fn door(
     of: (&AnimalFigures, &SpeciesFigures),
 ) -> DoorCard {
     let (own, general) = of;
-    let title = format!("Door card of {}", animal.name);
+    let title = edition.tell("door-title", [("name", animal.name.as_str().into())]);
+    let named = edition.name(species);
     let care = super::care_path(&animal.species.name);
     DoorCard {
         frame: Frame::new(edition, &super::door_path(key), true, &title, &title, figures.as_of),
         name: animal.name.clone(),
-        species: species.name.clone(),
+        species: named.to_owned(),
         scientific: species.scientific.clone(),
         kind: species.kind.spelling().to_owned(),
-        sex: if animal.sex == crate::model::word::Sex::Unknown {
-            "sex not known".to_owned()
+        sex: if animal.sex == Sex::Unknown {
+            edition.say("door-sex-not-known")
         } else {
             sex(edition, animal.sex)
         },
@@ -74,7 +75,7 @@ pub fn door(
         emergency: emergency(edition),
         address: full_address(&edition.site, &care),
         care: Link {
-            text: format!("{} care sheet", species.name),
+            text: edition.tell("door-care-sheet", [("species", named.into())]),
             href: format!("../public/{care}"),
         },
     }
@@ -89,24 +90,17 @@ pub(super) fn warnings(
 ) -> Vec<String> {
     let mut lines = Vec::new();
     if let Some(until) = own.quarantine_until {
-        lines.push(format!(
-            "Quarantine until {}. Last in the round, its own tools, hands washed after it.",
-            edition.long_date(until)
-        ));
+        let date = edition.long_date(until);
+        lines.push(edition.tell("door-quarantine", [("date", date.into())]));
     }
     for danger in &species.cautions {
-        lines.push(
-            match danger {
-                Caution::LargeConstrictor => {
-                    "Two adults: never open, handle or feed this snake alone."
-                }
-                Caution::Venom => "Its bite may carry venom. Hands out; use tongs.",
-                Caution::StrongBite => "It bites hard. Feed with long tongs, move slowly.",
-                Caution::SkinSecretion => "Its skin irritates. Wet, powder-free gloves.",
-                Caution::StrongTail => "Its tail strikes. Keep your face away.",
-            }
-            .to_owned(),
-        );
+        lines.push(edition.say(match danger {
+            Caution::LargeConstrictor => "door-large-constrictor",
+            Caution::Venom => "door-venom",
+            Caution::StrongBite => "door-strong-bite",
+            Caution::SkinSecretion => "door-skin-secretion",
+            Caution::StrongTail => "door-strong-tail",
+        }));
     }
     let company: Vec<&str> = animal
         .company
@@ -114,7 +108,7 @@ pub(super) fn warnings(
         .map(|named| edition.animals.get(&named.name).map_or(&*named.name, |other| &*other.name))
         .collect();
     if !company.is_empty() {
-        lines.push(format!("Lives with {}: count them before you close.", company.join(", ")));
+        lines.push(edition.tell("door-company", [("names", company.join(", ").into())]));
     }
     lines
 }
@@ -140,17 +134,21 @@ fn readings(
     if facts.is_empty() {
         let gradient = &general.gradient;
         let zones = [
-            ("Basking spot", gradient.basking_c),
-            ("Warm side", gradient.warm_c),
-            ("Cool side", gradient.cool_c),
-            ("Water", gradient.water_c),
+            ("door-basking", gradient.basking_c),
+            ("door-warm", gradient.warm_c),
+            ("door-cool", gradient.cool_c),
+            ("door-water", gradient.water_c),
         ];
         for (label, ends) in zones {
-            facts.extend(ends.map(|ends| Fact::plain(label, inward::<Temperature>(ends, edition))));
+            facts.extend(
+                ends.map(|ends| {
+                    Fact::plain(edition.say(label), inward::<Temperature>(ends, edition))
+                }),
+            );
         }
     }
     if let Some(night) = general.gradient.night_c {
-        facts.push(Fact::plain("By night", inward::<Temperature>(night, edition)));
+        facts.push(Fact::plain(edition.say("door-night"), inward::<Temperature>(night, edition)));
     }
     facts
 }
@@ -181,20 +179,47 @@ fn feeding(own: &AnimalFigures, edition: &Edition<'_>) -> Vec<Fact> {
     };
     vec![
         Fact::plain(
-            "Meal",
+            edition.say("door-meal"),
             if meal.is_empty() { edition.missing() } else { print::join(&meal, ", ") },
         ),
         Fact::plain(
-            "From meal to meal",
+            edition.say("door-from-meal-to-meal"),
             print::shown::<Span>(feeding.interval_days, edition, Rounding::Nearest),
         ),
-        Fact::plain("Last ate", date(feeding.last_eaten)),
-        Fact::plain("Next due from", date(feeding.next_due)),
+        Fact::plain(edition.say("door-last-ate"), date(feeding.last_eaten)),
+        Fact::plain(edition.say("door-next-due"), date(feeding.next_due)),
     ]
+}
+
+/// Somebody to ring.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(super) enum Whom {
+    /// The vet.
+    Vet,
+    /// The vet out of hours.
+    OutOfHours,
+    /// The keeper.
+    Keeper,
+    /// Somebody who stands in for the keeper.
+    Second,
 }
 
 /// Whom to ring, with the number.
 pub(super) fn emergency(edition: &Edition<'_>) -> Vec<Fact> {
+    let fact = |(whom, number)| {
+        let label = match whom {
+            Whom::Vet => "door-vet",
+            Whom::OutOfHours => "door-vet-out-of-hours",
+            Whom::Keeper => "door-keeper",
+            Whom::Second => "door-second",
+        };
+        Fact::plain(edition.say(label), number)
+    };
+    numbers(edition).into_iter().map(fact).collect()
+}
+
+/// The telephone numbers, each with the name behind it.
+pub(super) fn numbers(edition: &Edition<'_>) -> Vec<(Whom, Shown)> {
     let private = &edition.private;
     let line = |contact: &Contact| {
         let parts: Vec<&str> =
@@ -202,13 +227,13 @@ pub(super) fn emergency(edition: &Edition<'_>) -> Vec<Fact> {
         if parts.is_empty() { edition.missing() } else { Shown::plain(parts.join(" · ")) }
     };
     [
-        ("Vet", &private.vet),
-        ("Out of hours", &private.vet_out_of_hours),
-        ("Keeper", &private.keeper),
-        ("Second", &private.second),
+        (Whom::Vet, &private.vet),
+        (Whom::OutOfHours, &private.vet_out_of_hours),
+        (Whom::Keeper, &private.keeper),
+        (Whom::Second, &private.second),
     ]
     .into_iter()
-    .filter(|(label, contact)| *label != "Second" || !contact.is_empty())
-    .map(|(label, contact)| Fact::plain(label, line(contact)))
+    .filter(|(whom, contact)| *whom != Whom::Second || !contact.is_empty())
+    .map(|(whom, contact)| (whom, line(contact)))
     .collect()
 }

@@ -64,7 +64,7 @@ pub(super) fn once(
         id: id.to_owned(),
         date,
         title,
-        text: text.to_owned(),
+        text: edition.say(text),
     };
     let mut all = Vec::new();
     let lamps = animal.housing.iter().flat_map(|housing| &housing.lamps);
@@ -72,42 +72,28 @@ pub(super) fn once(
         let Some((fitted, _)) = lamp.fitted else { continue };
         let served = lamp.replace_after.and_then(|after| days_after(fitted, after.days()));
         let Some(date) = served else { continue };
-        let title = format!("replace the {}", lamp.kind);
-        let text = "With the power off and the lamp cold. Note the day in `fitted`.";
-        all.push(due(What::Lamp, &format!("lamp-{}", number + 1), date, title, text));
+        let title = edition.tell("due-lamp", [("lamp", lamp.kind.as_str().into())]);
+        let id = format!("lamp-{}", number + 1);
+        all.push(due(What::Lamp, &id, date, title, "due-lamp-text"));
     }
     if let Some(until) = own.quarantine_until {
-        let text = "It restarts with every illness and every newcomer. A vet's tests decide whether it may end.";
-        all.push(due(What::QuarantineEnds, "quarantine", until, "quarantine ends".into(), text));
+        let title = edition.say("due-quarantine");
+        all.push(due(What::QuarantineEnds, "quarantine", until, title, "due-quarantine-text"));
     }
     let reviewed = species.reviewed.map(|(day, _)| day);
     if let Some(date) = reviewed.and_then(|day| days_after(day, edition.site.review_every.days())) {
-        let title = format!("go through the care sheet of the {}", species.name.to_lowercase());
-        all.push(due(
-            What::Review,
-            "review",
-            date,
-            title,
-            "Are its figures still what is held today?",
-        ));
+        let name = edition.name(species);
+        let small = edition.say("due-review-small-letters") == "yes";
+        let name = if small { name.to_lowercase() } else { name.to_owned() };
+        let title = edition.tell("due-review", [("species", name.into())]);
+        all.push(due(What::Review, "review", date, title, "due-review-text"));
     }
-    all.push(due(
-        What::Vet,
-        "vet",
-        vet_due(animal, as_of),
-        "see a vet, with a sample of droppings".into(),
-        "At least once a year; young, old or ill more often. Take the record along.",
-    ));
+    let visit = vet_due(animal, as_of);
+    all.push(due(What::Vet, "vet", visit, edition.say("due-vet"), "due-vet-text"));
     let outgrown = own.outgrown.as_ref().and_then(|outgrown| outgrown.dates.expected);
     if let Some(date) = outgrown {
-        let title = "its enclosure is expected to be outgrown".to_owned();
-        all.push(due(
-            What::Outgrown,
-            "outgrown",
-            date,
-            title,
-            "The larger one is ready before that day.",
-        ));
+        let title = edition.say("due-outgrown");
+        all.push(due(What::Outgrown, "outgrown", date, title, "due-outgrown-text"));
     }
     all.sort_by(|a, b| (a.date, &a.id).cmp(&(b.date, &b.id)));
     all
@@ -139,29 +125,30 @@ pub fn calendar(
         date: date.max(as_of),
         title,
         text: if date < as_of {
-            format!("Due since {}. {text}", edition.long_date(date))
+            let date = ("date", edition.long_date(date).into());
+            edition.tell("due-since", [date, ("text", text.into())])
         } else {
             text
         },
         repeat,
     };
-    let name = &animal.name;
+    let name = || ("name", animal.name.as_str().into());
     let mut events = Vec::new();
     let every = own.feeding.interval_days.and_then(|(low, high)| low.or(high));
     if let (Some(due), Some(every)) = (own.feeding.next_due, every) {
         let every_days = every.ceil().clamp(1.0, 366.0) as u32;
         let text = capital_sentence(&days::meal(own, edition));
         let repeat = Some(Repeat { every_days, times: AHEAD });
-        events.push(event("meal", due, format!("Feed {name}"), text, repeat));
+        events.push(event("meal", due, edition.tell("due-feed", [name()]), text, repeat));
     }
     if let Some(due) = plan::weigh_due(animal, species, own, as_of) {
         let every_days = plan::weigh_every_days(species, own).unsigned_abs().max(1);
-        let text = format!("Every {every_days} days, before a meal (common practice).");
+        let text = edition.tell("due-weigh-text", [("days", every_days.into())]);
         let repeat = Some(Repeat { every_days, times: AHEAD });
-        events.push(event("weigh", due, format!("Weigh {name}"), text, repeat));
+        events.push(event("weigh", due, edition.tell("due-weigh", [name()]), text, repeat));
     }
     for due in once(edition, animal, species, own, as_of) {
-        let title = format!("{name}: {}", due.title);
+        let title = edition.tell("due-task", [name(), ("task", due.title.into())]);
         events.push(event(&due.id, due.date, title, due.text, None));
     }
     events.sort_by(|a, b| (a.date, &a.uid).cmp(&(b.date, &b.uid)));

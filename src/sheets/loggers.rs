@@ -2,7 +2,7 @@
 
 use crate::figures::AnimalFigures;
 use crate::figures::logger::{DayEnds, LoggerFigures, Shares, Spell};
-use crate::figures::working::{Ends, number};
+use crate::figures::working::Ends;
 use crate::quantity::{Humidity, Quantity, Range, Rounding, System, Temperature, print_one};
 
 use super::blocks::{Chapter, Shown, Table};
@@ -15,23 +15,31 @@ pub(super) fn chapter(own: &AnimalFigures, edition: &Edition<'_>) -> Option<Chap
     if loggers.is_empty() {
         return None;
     }
-    let mut chapter = Chapter::new("recorded", "Recorded by data loggers");
-    let head = std::iter::once("What").chain(loggers.iter().map(|logger| logger.probe.as_str()));
+    let mut chapter = Chapter::new("recorded", &edition.say("logger-title"));
+    let what = edition.say("logger-what");
+    let head = std::iter::once(&*what).chain(loggers.iter().map(|logger| logger.probe.as_str()));
     let head: Vec<&str> = head.collect();
     let row = |label: &str, cell: &dyn Fn(&LoggerFigures) -> Shown| {
-        std::iter::once(Shown::plain(label)).chain(loggers.iter().map(cell)).collect::<Vec<_>>()
+        std::iter::once(Shown::plain(edition.say(label)))
+            .chain(loggers.iter().map(cell))
+            .collect::<Vec<_>>()
     };
     let rows = vec![
-        row("From", &|one| Shown::plain(moment(edition, one.ends.0))),
-        row("Until", &|one| Shown::plain(moment(edition, one.ends.1))),
-        row("Readings", &|one| {
-            let step = number(one.step_min, 1);
-            Shown::plain(format!("{}, one every {step} minutes as a rule", one.readings))
+        row("logger-from", &|one| Shown::plain(moment(edition, one.ends.0))),
+        row("logger-until", &|one| Shown::plain(moment(edition, one.ends.1))),
+        row("logger-readings", &|one| {
+            let minutes = ("minutes", edition.number(one.step_min, 1).into());
+            let readings = ("readings", one.readings.to_string().into());
+            Shown::plain(edition.tell("logger-readings-step", [readings, minutes]))
         }),
-        row("By day, of the time", &|one| shares(one.day, |ends| temperatures(ends, edition))),
-        row("By night, of the time", &|one| shares(one.night, |ends| temperatures(ends, edition))),
-        row("Humidity, of the time", &|one| shares(one.humidity, |ends| humidities(ends, edition))),
-        row("Longest above the ceiling", &|one| {
+        row("logger-by-day", &|one| shares(edition, one.day, |ends| temperatures(ends, edition))),
+        row("logger-by-night", &|one| {
+            shares(edition, one.night, |ends| temperatures(ends, edition))
+        }),
+        row("logger-humidity", &|one| {
+            shares(edition, one.humidity, |ends| humidities(ends, edition))
+        }),
+        row("logger-above-ceiling", &|one| {
             let ceiling = one.ceiling_percent.map(|most| {
                 edition
                     .shown(print_one(Humidity::from_percent(most), edition.units(), Rounding::Down))
@@ -47,7 +55,7 @@ pub(super) fn chapter(own: &AnimalFigures, edition: &Edition<'_>) -> Option<Chap
                     .first
             })
         }),
-        row("Longest above what is never passed", &|one| {
+        row("logger-above-never", &|one| {
             spell(
                 edition,
                 one.above_never,
@@ -55,50 +63,56 @@ pub(super) fn chapter(own: &AnimalFigures, edition: &Edition<'_>) -> Option<Chap
                 |most| degrees(most, edition),
             )
         }),
-        row("Coldest night", &|one| {
+        row("logger-coldest-night", &|one| {
             one.coldest_night.map_or_else(
                 || edition.missing(),
                 |(evening, lowest)| {
-                    let from = edition.long_date(evening);
-                    Shown::plain(format!("{}, the night from {from}", degrees(lowest, edition)))
+                    let date = ("date", edition.long_date(evening).into());
+                    let lowest = ("temperature", degrees(lowest, edition).into());
+                    Shown::plain(edition.tell("logger-coldest-night-from", [lowest, date]))
                 },
             )
         }),
-        row("Swing of a day", &|one| {
+        row("logger-swing", &|one| {
             let swing = |kelvin: f64| swing(kelvin, edition);
             match (one.usual_swing, one.widest_swing) {
-                (Some(usual), Some((date, widest))) => Shown::plain(format!(
-                    "{}; {} at most, on {}",
-                    swing(usual),
-                    swing(widest),
-                    edition.long_date(date)
+                (Some(usual), Some((date, widest))) => Shown::plain(edition.tell(
+                    "logger-swing-usual-widest",
+                    [
+                        ("usual", swing(usual).into()),
+                        ("widest", swing(widest).into()),
+                        ("date", edition.long_date(date).into()),
+                    ],
                 )),
                 _ => edition.missing(),
             }
         }),
-        row("Gaps", &|one| {
+        row("logger-gaps", &|one| {
             let (count, hours) = one.gaps;
             match one.longest_gap {
-                None => Shown::plain("none"),
-                Some(longest) => Shown::plain(format!(
-                    "{count}, {} together; the longest {}, from {}",
-                    self::hours(edition, hours),
-                    self::hours(edition, longest.hours),
-                    moment(edition, longest.from)
+                None => Shown::plain(edition.say("logger-no-gaps")),
+                Some(longest) => Shown::plain(edition.tell(
+                    "logger-gaps-told",
+                    [
+                        ("count", count.to_string().into()),
+                        ("together", self::hours(edition, hours).into()),
+                        ("longest", self::hours(edition, longest.hours).into()),
+                        ("date", moment(edition, longest.from).into()),
+                    ],
                 )),
             }
         }),
     ];
-    let mut table = Table::of("What each probe recorded", &head, rows)?;
+    let mut table = Table::of(edition.say("logger-table"), &head, rows)?;
     let (((on, off), known), bears) = (loggers.first()?.lights, loggers.first()?.bears_h);
-    let lights = if known { "as its lights" } else { "as is taken for granted" };
-    let stated = if bears.1 { "as its species states" } else { "common practice, no source" };
-    table.note = Some(format!(
-        "Day is from {} to {} o'clock, {lights}. Above its ceiling for more than {} on end is a finding ({stated}). A pause counts for nothing.",
-        number(on, 1),
-        number(off, 1),
-        hours(edition, bears.0)
-    ));
+    let note = [
+        ("on", edition.number(on, 1).into()),
+        ("off", edition.number(off, 1).into()),
+        ("lights", if known { "own" } else { "taken" }.into()),
+        ("hours", hours(edition, bears.0).into()),
+        ("limit", if bears.1 { "stated" } else { "practice" }.into()),
+    ];
+    table.note = Some(edition.tell("logger-note", note));
     chapter.tables.push(table);
     Some(chapter)
 }
@@ -117,11 +131,13 @@ pub(super) fn charts(own: &AnimalFigures, edition: &Edition<'_>) -> Vec<Chart> {
         let celsius = of(|day| day.celsius, &temperature);
         let percent = of(|day| day.percent, &|percent| percent);
         let never = one.never_above_c.map(temperature);
-        for (what, unit, days, limit) in
-            [("Temperature", unit, celsius, never), ("Humidity", "%", percent, one.ceiling_percent)]
-        {
-            let id = format!("recorded-{}-{what}", place + 1).to_lowercase();
-            charts.extend(curve(edition, &id, (what, unit), &one.probe, (&days, limit)));
+        let at = |label| edition.tell(label, [("probe", one.probe.as_str().into())]);
+        for (what, title, unit, days, limit) in [
+            ("temperature", at("logger-temperature-at"), unit, celsius, never),
+            ("humidity", at("logger-humidity-at"), "%", percent, one.ceiling_percent),
+        ] {
+            let id = format!("recorded-{}-{what}", place + 1);
+            charts.extend(curve(edition, id, (title, unit), (&days, limit)));
         }
     }
     charts
@@ -136,9 +152,8 @@ type Days = [(jiff::civil::Date, (f64, f64))];
 /// The highest and the lowest of each day, and a level line at what is not to be passed.
 fn curve(
     edition: &Edition<'_>,
-    id: &str,
-    (what, unit): (&'static str, &'static str),
-    probe: &str,
+    id: String,
+    (title, unit): (String, &'static str),
     (days, limit): (&Days, Option<f64>),
 ) -> Option<Chart> {
     let (first, last) = (days.first()?.0, days.last()?.0);
@@ -155,53 +170,56 @@ fn curve(
             None => months.push((month, (*low, *high), 1)),
         }
     }
+    let amount = |value: f64| format!("{} {unit}", edition.number(value, 1));
     let rows = months.iter().map(|((year, month), (low, high), count)| {
         vec![
             Shown::plain(format!("{year}-{month:02}")),
             Shown::plain(count.to_string()),
-            Shown::plain(format!("{} {unit}", number(*low, 1))),
-            Shown::plain(format!("{} {unit}", number(*high, 1))),
+            Shown::plain(amount(*low)),
+            Shown::plain(amount(*high)),
         ]
     });
+    let says = [
+        ("days", days.len().into()),
+        ("from", edition.long_date(first).into()),
+        ("until", edition.long_date(last).into()),
+        ("low", edition.number(lowest, 1).into()),
+        ("high", edition.number(highest, 1).into()),
+        ("unit", unit.into()),
+    ];
+    let head = ["logger-month", "logger-days", "logger-lowest", "logger-highest"];
+    let head = head.map(|head| edition.say(head));
+    let head = head.each_ref().map(String::as_str);
     chart(
         edition,
         Plot {
-            id: id.to_owned(),
-            title: format!("{what} at the probe {probe}"),
-            says: format!(
-                "{} days, from {} to {}: between {} and {} {unit}.",
-                days.len(),
-                edition.long_date(first),
-                edition.long_date(last),
-                number(lowest, 1),
-                number(highest, 1)
-            ),
+            id,
+            title,
+            says: edition.tell("logger-curve", says),
             key: match limit {
-                None => "whole line: the highest of each day; broken line: the lowest".to_owned(),
-                Some(limit) => format!(
-                    "whole line: the highest of each day; broken line: the lowest; level line: {} {unit}, not to be passed",
-                    number(limit, 1)
-                ),
+                None => edition.say("logger-key"),
+                Some(limit) => edition.tell("logger-key-level", [("limit", amount(limit).into())]),
             },
             unit,
             points: Vec::new(),
-            level: limit.map(|limit| (limit, format!("{} {unit}", number(limit, 1)), Vec::new())),
+            level: limit.map(|limit| (limit, amount(limit), Vec::new())),
             lines: vec![
                 days.iter().map(|(date, (_, high))| (*date, *high)).collect(),
                 days.iter().map(|(date, (low, _))| (*date, *low)).collect(),
             ],
-            table: Table::of("By month", &["Month", "Days", "Lowest", "Highest"], rows.collect())?,
+            table: Table::of(edition.say("logger-by-month"), &head, rows.collect())?,
         },
     )
 }
 
 fn moment(edition: &Edition<'_>, at: jiff::civil::DateTime) -> String {
-    format!("{}, {}", edition.long_date(at.date()), at.strftime("%H:%M"))
+    let time = ("time", at.strftime("%H:%M").to_string().into());
+    edition.tell("logger-moment", [("date", edition.long_date(at.date()).into()), time])
 }
 
-fn hours(_edition: &Edition<'_>, hours: f64) -> String {
-    let number = number(hours, 1);
-    if number == "1" { "1 hour".to_owned() } else { format!("{number} hours") }
+fn hours(edition: &Edition<'_>, hours: f64) -> String {
+    let count = ("count", ((hours * 10.0).round() / 10.0).into());
+    edition.tell("logger-hours", [count, ("hours", edition.number(hours, 1).into())])
 }
 
 fn degrees(celsius: f64, edition: &Edition<'_>) -> String {
@@ -213,8 +231,8 @@ fn degrees(celsius: f64, edition: &Edition<'_>) -> String {
 
 fn swing(kelvin: f64, edition: &Edition<'_>) -> String {
     match edition.units() {
-        System::Metric => format!("{} °C", number(kelvin, 1)),
-        System::Imperial => format!("{} °F", number(kelvin * 1.8, 1)),
+        System::Metric => format!("{} °C", edition.number(kelvin, 1)),
+        System::Imperial => format!("{} °F", edition.number(kelvin * 1.8, 1)),
     }
 }
 
@@ -240,16 +258,24 @@ fn humidities(ends: Ends, edition: &Edition<'_>) -> String {
 }
 
 /// The shares of time below, within and above a range.
-fn shares(of: Option<(Ends, Shares)>, print: impl Fn(Ends) -> String) -> Shown {
-    let Some((ends, shares)) = of else { return Shown::plain("no range is given") };
-    let Some([below, within, above]) = shares.percent() else { return Shown::plain("no reading") };
-    let mut text = format!("{} % in {}", number(within, 1), print(ends));
-    for (share, word) in [(below, "below"), (above, "above")] {
+fn shares(
+    edition: &Edition<'_>,
+    of: Option<(Ends, Shares)>,
+    print: impl Fn(Ends) -> String,
+) -> Shown {
+    let Some((ends, shares)) = of else { return Shown::plain(edition.say("logger-no-range")) };
+    let Some([below, within, above]) = shares.percent() else {
+        return Shown::plain(edition.say("logger-no-reading"));
+    };
+    let percent = |share: f64| ("share", edition.number(share, 1).into());
+    let range = ("range", print(ends).into());
+    let mut parts = vec![edition.tell("logger-within", [percent(within), range])];
+    for (share, label) in [(below, "logger-below"), (above, "logger-above")] {
         if share >= 0.05 {
-            text.push_str(&format!(", {} % {word}", number(share, 1)));
+            parts.push(edition.tell(label, [percent(share)]));
         }
     }
-    Shown::plain(text)
+    Shown::plain(parts.join(", "))
 }
 
 fn spell(
@@ -259,13 +285,18 @@ fn spell(
     print: impl Fn(f64) -> String,
 ) -> Shown {
     match (spell, limit) {
-        (_, None) => Shown::plain("no reading, or no limit"),
-        (None, Some(limit)) => Shown::plain(format!("never above {limit}")),
-        (Some(spell), Some(limit)) => Shown::plain(format!(
-            "{} above {limit}, up to {}, from {}",
-            hours(edition, spell.hours),
-            print(spell.highest),
-            moment(edition, spell.from)
+        (_, None) => Shown::plain(edition.say("logger-no-limit")),
+        (None, Some(limit)) => {
+            Shown::plain(edition.tell("logger-never-above", [("limit", limit.into())]))
+        }
+        (Some(spell), Some(limit)) => Shown::plain(edition.tell(
+            "logger-spell",
+            [
+                ("hours", hours(edition, spell.hours).into()),
+                ("limit", limit.into()),
+                ("highest", print(spell.highest).into()),
+                ("date", moment(edition, spell.from).into()),
+            ],
         )),
     }
 }

@@ -3,6 +3,7 @@
 //! [`plan`] lists the pages of a site, [`build`] makes one of them. Nothing here knows how a page looks. A public sheet is
 //! built from types that cannot hold anything private.
 
+mod absent;
 pub mod animal;
 pub mod binder;
 pub mod blocks;

@@ -9,7 +9,6 @@ use serde::Serialize;
 use crate::figures::calendar::{days_after, days_between};
 use crate::figures::plan;
 use crate::figures::store::{Food, per_meal};
-use crate::figures::working::number;
 use crate::figures::{AnimalFigures, Figures};
 use crate::model::{Animal, Species};
 
@@ -18,7 +17,6 @@ use super::due::{self, What};
 use super::edition::Edition;
 use super::frame::Frame;
 use super::print;
-use super::record::counted;
 use super::sitter::in_quarantine;
 use super::sitter_days::{is_frozen, meal};
 
@@ -80,14 +78,18 @@ pub fn round(edition: &Edition<'_>, figures: &Figures, monday: Date) -> RoundShe
     let days = (0..7).filter_map(|number| days_after(monday, f64::from(number)));
     let mut days: Vec<WorkDay> =
         days.map(|date| WorkDay { day: edition.short_date(date), tasks: Vec::new() }).collect();
+    let say = |label| edition.say(label);
     let mut once = Vec::new();
     let mut week: BTreeMap<String, Food> = BTreeMap::new();
     for (apart, animal, species, own) in &kept {
         // One day more than the week, for what has to thaw on its last evening.
         let after = days_after(sunday, 1.0).unwrap_or(sunday);
         let plan = plan::plan(animal, species, own, figures.as_of, (monday, after), false);
-        let who =
-            if *apart { format!("{} (quarantine)", animal.name) } else { animal.name.clone() };
+        let who = if *apart {
+            edition.tell("round-quarantined", [("name", animal.name.as_str().into())])
+        } else {
+            animal.name.clone()
+        };
         for (number, day) in plan.days.iter().enumerate() {
             let mut add = |at: Option<usize>, what: String| {
                 if let Some(work) = at.and_then(|at| days.get_mut(at)) {
@@ -96,60 +98,62 @@ pub fn round(edition: &Edition<'_>, figures: &Figures, monday: Date) -> RoundShe
             };
             if day.meal && number < 7 {
                 let (pieces, mass_g) = per_meal(edition, animal, own);
-                let name = own.feeding.meal.clone().unwrap_or_else(|| "meals".to_owned());
+                let name = own.feeding.meal.clone().unwrap_or_else(|| say("round-store-unnamed"));
                 let food = week.entry(name).or_default();
                 food.meals += 1;
                 food.pieces += f64::from(pieces);
                 food.mass_g += mass_g;
             }
             if day.meal {
-                add(Some(number), format!("feed {}", meal(own, edition)));
+                let meal = || [("meal", meal(own, edition).into())];
+                add(Some(number), edition.tell("round-feed", meal()));
                 if is_frozen(own) {
-                    add(
-                        number.checked_sub(1),
-                        format!("in the evening, thaw {}", meal(own, edition)),
-                    );
+                    add(number.checked_sub(1), edition.tell("round-thaw", meal()));
                 }
             }
             // What is sprayed every day stands once, not seven times.
             if day.sprayings > 0 && !sprayed_daily(animal) {
-                add(Some(number), "spray".to_owned());
+                add(Some(number), say("round-spray"));
             }
         }
         let mut add = |what: String| once.push(Task { who: who.clone(), what });
         if sprayed_daily(animal) {
             let times = plan.days.first().map_or(1, |day| day.sprayings);
-            let each = own.moisture.as_ref().and_then(|moisture| moisture.spray_ml);
-            let each = each.map(|ml| format!(" of {} ml", number(ml, 0))).unwrap_or_default();
-            add(format!("spray every day, {times} ×{each}"));
+            let times = ("times", times.into());
+            add(match own.moisture.as_ref().and_then(|moisture| moisture.spray_ml) {
+                None => edition.tell("round-spray-daily", [times]),
+                Some(ml) => {
+                    let each = ("each", edition.number(ml, 0).into());
+                    edition.tell("round-spray-daily-each", [times, each])
+                }
+            });
         }
         if plan.food == plan::Food::NotKnown {
-            add("its log does not tell when a meal is due".to_owned());
+            add(say("round-meals-not-known"));
         }
         let weigh = plan::weigh_due(animal, species, own, figures.as_of);
         if let Some(due) = weigh.filter(|due| *due <= sunday) {
-            let every = plan::weigh_every_days(species, own);
-            add(format!(
-                "weigh: due {}, every {every} days (common practice)",
-                edition.long_date(due)
-            ));
+            let days = ("days", plan::weigh_every_days(species, own).into());
+            add(edition.tell("round-weigh", [("date", edition.long_date(due).into()), days]));
         }
         for due in due::once(edition, animal, species, own, figures.as_of) {
             // A review belongs to the species and stands once below.
             if due.date <= sunday && due.what != What::Review {
-                add(format!("{}: due {}", due.title, edition.long_date(due.date)));
+                let date = ("date", edition.long_date(due.date).into());
+                add(edition.tell("round-due", [("task", due.title.into()), date]));
             }
         }
     }
     once.extend(reviews(edition, sunday));
-    let title = format!("Round, week of {}", edition.long_date(monday));
+    let [from, until] = [monday, sunday].map(|date| edition.long_date(date));
+    let title = edition.tell("round-title", [("date", from.as_str().into())]);
     RoundSheet {
         frame: Frame::new(edition, &super::round_path(monday), true, &title, &title, figures.as_of),
-        span: format!("{} to {}", edition.long_date(monday), edition.long_date(sunday)),
+        span: edition.tell("round-span", [("from", from.into()), ("until", until.into())]),
         days,
         once,
         quarantine: quarantine(edition, &kept, monday),
-        cleaning: cleaning(figures, monday),
+        cleaning: cleaning(edition, figures, monday),
         store: store(figures, &week, edition),
     }
 }
@@ -169,8 +173,8 @@ fn reviews(edition: &Edition<'_>, sunday: Date) -> Vec<Task> {
         let (reviewed, _) = species.reviewed?;
         let due = days_after(reviewed, every).filter(|due| *due <= sunday)?;
         Some(Task {
-            who: species.name.clone(),
-            what: format!("go through its care sheet: due {}", edition.long_date(due)),
+            who: edition.name(species).to_owned(),
+            what: edition.tell("round-review", [("date", edition.long_date(due).into())]),
         })
     });
     due.collect()
@@ -190,7 +194,7 @@ fn quarantine(
             let until = own.quarantine_until;
             vec![
                 Shown::plain(animal.name.clone()),
-                Shown::plain(species.name.clone()),
+                Shown::plain(edition.name(species)),
                 until.map_or_else(
                     || edition.missing(),
                     |until| Shown::plain(edition.long_date(until)),
@@ -202,27 +206,25 @@ fn quarantine(
             ]
         })
         .collect();
-    let caption = "Quarantine: after all the others, in this order, with tools of its own";
-    Table::of(caption, &["Animal", "Species", "Until", "Days left on Monday"], rows)
+    let head = ["round-animal", "round-species", "round-until", "round-days-left"];
+    let head = head.map(|head| edition.say(head));
+    Table::of(edition.say("round-quarantine-order"), &head.each_ref().map(String::as_str), rows)
 }
 
 /// Cleaning: what every week asks, and what the first week of a month adds. Common practice, no source.
-fn cleaning(figures: &Figures, monday: Date) -> Vec<String> {
-    let mut lines = vec![
-        "Everybody: droppings and soiled substrate out as they are seen, bowls washed with hot water, glass and surfaces wiped, from the healthy to those in quarantine.".to_owned(),
-        "Cloths and tools of one enclosure are not used in the next before they are washed; those of the quarantine stay there.".to_owned(),
-    ];
+fn cleaning(edition: &Edition<'_>, figures: &Figures, monday: Date) -> Vec<String> {
+    let mut lines =
+        vec![edition.say("round-cleaning-everybody"), edition.say("round-cleaning-cloths")];
     if monday.day() > 7 {
         return lines;
     }
-    lines.push("First week of the month: plain set-ups are emptied, washed, disinfected, rinsed and dried; of a planted floor only what is soiled is changed.".to_owned());
+    lines.push(edition.say("round-cleaning-month"));
     let mixed = figures.store.mixtures.iter().filter_map(|(name, mixture)| {
         let mixture = mixture.as_ref().ok()?;
-        Some(format!(
-            "{name}: {} ml to {} ml of water; gloves and open windows, and never mixed with another",
-            number(mixture.bottle_ml, 0),
-            number(mixture.water_ml, 0)
-        ))
+        let [bottle, water] =
+            [mixture.bottle_ml, mixture.water_ml].map(|ml| edition.number(ml, 0).into());
+        let parts = [("name", name.as_str().into()), ("bottle", bottle), ("water", water)];
+        Some(edition.tell("round-mixture", parts))
     });
     lines.extend(mixed);
     lines
@@ -235,19 +237,16 @@ fn store(figures: &Figures, week: &BTreeMap<String, Food>, edition: &Edition<'_>
         if food.meals == 0 {
             return [Shown::plain("–"), Shown::plain("–")];
         }
-        let pieces = food.pieces.round();
-        let pieces = if pieces > 0.0 {
-            format!(", {}", counted(pieces as usize, "piece"))
-        } else {
-            String::new()
-        };
-        let meals = counted(food.meals as usize, "meal");
+        let pieces = Some(food.pieces.round()).filter(|pieces| *pieces > 0.0);
+        let pieces = pieces.map(|pieces| edition.tell("round-pieces", [("pieces", pieces.into())]));
+        let meals = edition.tell("round-meals", [("meals", food.meals.into())]);
+        let eaten: Vec<String> = std::iter::once(meals).chain(pieces).collect();
         let mass = if food.mass_g > 0.0 {
             print::mass(food.mass_g, edition)
         } else {
-            Shown::plain("not weighed")
+            Shown::plain(edition.say("round-not-weighed"))
         };
-        [Shown::plain(format!("{meals}{pieces}")), mass]
+        [Shown::plain(eaten.join(", ")), mass]
     };
     let names: BTreeSet<&String> = week.keys().chain(figures.store.food.keys()).collect();
     let rows = names.into_iter().map(|name| {
@@ -255,12 +254,11 @@ fn store(figures: &Figures, week: &BTreeMap<String, Food>, edition: &Edition<'_>
         let ahead = amounts(figures.store.food.get(name).unwrap_or(&none));
         std::iter::once(Shown::plain(name.clone())).chain(now).chain(ahead).collect()
     });
-    let caption = format!(
-        "Freezer and shopping: what this week eats, and the {} weeks from {}",
-        figures.store.weeks,
-        edition.long_date(figures.as_of)
-    );
-    let ahead = format!("{} weeks", figures.store.weeks);
-    let head = ["Food", "This week", "Mass", &ahead, "Mass"];
-    Table::of(caption, &head, rows.collect())
+    let weeks = || ("weeks", figures.store.weeks.into());
+    let date = ("date", edition.long_date(figures.as_of).into());
+    let caption = edition.tell("round-store-weeks", [weeks(), date]);
+    let [food, now, mass] =
+        ["round-store-food", "round-store-now", "round-store-mass"].map(|head| edition.say(head));
+    let ahead = edition.tell("round-store-ahead", [weeks()]);
+    Table::of(caption, &[&*food, &now, &mass, &ahead, &mass], rows.collect())
 }

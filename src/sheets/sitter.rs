@@ -7,12 +7,12 @@ use serde::Serialize;
 use crate::figures::calendar::days_between;
 use crate::figures::plan;
 use crate::figures::{AnimalFigures, Figures};
-use crate::model::word::{Status, Urgency};
+use crate::model::word::Status;
 use crate::model::{Animal, Species};
 
 use super::animal::capital;
 use super::blocks::{Fact, Shown, Table};
-use super::door;
+use super::door::{self, Whom};
 use super::due::{self, What};
 use super::edition::Edition;
 use super::frame::Frame;
@@ -103,18 +103,10 @@ pub fn sitter(edition: &Edition<'_>, figures: &Figures, stay: &Stay) -> SitterSh
     // Those in quarantine are seen to last, so that nothing is carried from them to the others.
     known.sort_by(|(one, _, a), (other, _, b)| a.apart.cmp(&b.apart).then_with(|| one.cmp(other)));
     let nights = days_between(stay.from, stay.until);
-    let span = format!(
-        "{} to {}, {} {}",
-        edition.long_date(stay.from),
-        edition.long_date(stay.until),
-        nights + 1,
-        if nights == 0 { "day" } else { "days" }
-    );
-    let title = format!(
-        "Sitter's sheet, {} to {}",
-        edition.long_date(stay.from),
-        edition.long_date(stay.until)
-    );
+    let from = || ("from", edition.long_date(stay.from).into());
+    let until = || ("until", edition.long_date(stay.until).into());
+    let span = edition.tell("sitter-span", [from(), until(), ("days", (nights + 1).into())]);
+    let title = edition.tell("sitter-title", [from(), until()]);
     let mut before = Vec::new();
     let mut guests = Vec::new();
     for &(key, of, ref guesting) in &known {
@@ -134,11 +126,11 @@ pub fn sitter(edition: &Edition<'_>, figures: &Figures, stay: &Stay) -> SitterSh
         span,
         contacts: contacts(edition),
         house: house(edition),
-        never: never(large),
-        events: cards::first_page(),
+        never: never(edition, large),
+        events: cards::first_page(edition),
         before,
         days: days::days(&guesting, edition),
-        cards: cards::cards(&guesting),
+        cards: cards::cards(&guesting, edition),
         calendar: days::events(&guesting, edition, uid),
         animals: guests,
     }
@@ -152,39 +144,38 @@ fn falls_into(
     (animal, species, own): (&Animal, &Species, &AnimalFigures),
 ) -> (Vec<String>, Vec<Fact>) {
     let (mut moved, mut named) = (Vec::new(), Vec::new());
-    let name = &animal.name;
+    let name = || ("name", animal.name.as_str().into());
     for due in due::once(edition, animal, species, own, as_of) {
-        let day = edition.long_date(due.date);
+        let date = ("date", edition.long_date(due.date).into());
+        let task = ("task", due.title.into());
+        let told = |label: &str, text: &str| {
+            Fact::plain(edition.say(label), edition.tell(text, [date.clone()]))
+        };
         let inside = due.date >= stay.from && due.date <= stay.until;
         match due.what {
             // What is overdue on the first day is no work for a sitter either.
             What::Lamp if due.date <= stay.until => {
-                moved.push(format!("{name}: {}, due {day}, before you leave", due.title));
+                moved.push(edition.tell("sitter-before-lamp", [name(), task, date]));
             }
-            What::QuarantineEnds if inside => named.push(Fact::plain(
-                "Quarantine",
-                format!("would end on {day}; it goes on until the keeper is back. Last in the round, tools of its own, to the last day"),
-            )),
+            What::QuarantineEnds if inside => {
+                named.push(told("sitter-quarantine", "sitter-quarantine-text"));
+            }
             What::Vet if inside => {
-                moved.push(format!("{name}: {}, due {day}: go before, or book a day after", due.title));
+                moved.push(edition.tell("sitter-before-vet", [name(), task, date]));
             }
-            What::Outgrown if inside => named.push(Fact::plain(
-                "Enclosure",
-                format!("expected to be outgrown about {day}; the keeper sees to it"),
-            )),
-            What::Review if inside => named.push(Fact::plain(
-                "Care sheet",
-                format!("is to be gone through by {day}; that is the keeper's work and waits"),
-            )),
+            What::Outgrown if inside => {
+                named.push(told("sitter-enclosure", "sitter-enclosure-text"));
+            }
+            What::Review if inside => {
+                named.push(told("sitter-care-sheet", "sitter-care-sheet-text"));
+            }
             _ => {}
         }
     }
     let weigh = plan::weigh_due(animal, species, own, as_of).filter(|due| *due <= stay.until);
     if let Some(due) = weigh {
-        moved.push(format!(
-            "{name}: weigh it, due {}, or on the day you are back; the sitter does not weigh",
-            edition.long_date(due)
-        ));
+        let date = ("date", edition.long_date(due).into());
+        moved.push(edition.tell("sitter-before-weigh", [name(), date]));
     }
     (moved, named)
 }
@@ -196,21 +187,19 @@ pub(super) fn in_quarantine(animal: &Animal, own: &AnimalFigures, day: Date) -> 
 
 /// The keeper first, then the second; both vets after them, for an animal that is ill.
 fn contacts(edition: &Edition<'_>) -> Vec<Fact> {
-    let (vets, people): (Vec<Fact>, Vec<Fact>) = door::emergency(edition)
+    let (vets, people): (Vec<_>, Vec<_>) = door::numbers(edition)
         .into_iter()
-        .partition(|fact| matches!(fact.label.as_str(), "Vet" | "Out of hours"));
-    people.into_iter().chain(vets).map(numbered).collect()
-}
-
-fn numbered(fact: Fact) -> Fact {
-    let label = match fact.label.as_str() {
-        "Keeper" => "1. The keeper".to_owned(),
-        "Second" => "2. Nobody answers for 15 minutes".to_owned(),
-        "Vet" => "An animal is ill: the vet".to_owned(),
-        "Out of hours" => "The vet out of hours".to_owned(),
-        other => other.to_owned(),
+        .partition(|(whom, _)| matches!(whom, Whom::Vet | Whom::OutOfHours));
+    let fact = |(whom, number)| {
+        let label = match whom {
+            Whom::Keeper => "sitter-keeper",
+            Whom::Second => "sitter-second",
+            Whom::Vet => "sitter-vet",
+            Whom::OutOfHours => "sitter-vet-out-of-hours",
+        };
+        Fact::plain(edition.say(label), number)
     };
-    Fact { label, ..fact }
+    people.into_iter().chain(vets).map(fact).collect()
 }
 
 fn house(edition: &Edition<'_>) -> Vec<Fact> {
@@ -219,23 +208,21 @@ fn house(edition: &Edition<'_>) -> Vec<Fact> {
         .map(|(heading, text)| Fact::plain(capital(&heading.replace('_', " ")), text.clone()))
         .collect();
     if facts.is_empty() {
-        return vec![Fact::plain("Where things are", edition.missing())];
+        return vec![Fact::plain(edition.say("sitter-where-things-are"), edition.missing())];
     }
     facts
 }
 
-fn never(large: bool) -> Vec<String> {
-    let mut never = vec![
-        "Never take an animal out, and never open two enclosures at once.",
-        "Never change a set point, and never switch a heater on that was off.",
-        "Never give more food than the day says, and never leave live rodents in.",
-        "Never give a medicine that a vet has not ordered for this animal.",
-        "Never go away before doors, locks and lids are shut and the animals are counted.",
+fn never(edition: &Edition<'_>, large: bool) -> Vec<String> {
+    let alone = large.then_some("sitter-never-alone");
+    let always = [
+        "sitter-never-take-out",
+        "sitter-never-set-points",
+        "sitter-never-more-food",
+        "sitter-never-medicine",
+        "sitter-never-leave-open",
     ];
-    if large {
-        never.insert(0, "Never open the enclosure of a large snake alone: two adults, every time.");
-    }
-    never.into_iter().map(str::to_owned).collect()
+    alone.into_iter().chain(always).map(|never| edition.say(never)).collect()
 }
 
 fn guest(
@@ -246,39 +233,33 @@ fn guest(
     named: Vec<Fact>,
 ) -> Guest {
     let plan = &guesting.plan;
-    let mut facts = vec![Fact::plain("Food", days::feeding(own, plan, edition))];
+    let say = |label| edition.say(label);
+    let mut facts = vec![Fact::plain(say("sitter-food"), days::feeding(own, plan, edition))];
     if let Some(temperament) = &animal.temperament {
-        facts.push(Fact::plain("As a rule", temperament.clone()));
+        facts.push(Fact::plain(say("sitter-as-a-rule"), temperament.clone()));
     }
-    if let Some((on, off)) = own.upkeep.lights_h {
-        let clock = crate::figures::upkeep::clock;
-        facts.push(Fact::plain("Lights", format!("on at {}, off at {}", clock(on), clock(off))));
-    }
-    facts.extend(upkeep::power_cut(own));
+    facts.extend(upkeep::lights(own, edition));
+    facts.extend(upkeep::power_cut(own, edition));
     if let Some(fallback) = animal.housing.as_ref().and_then(|housing| housing.fallback.clone()) {
-        facts.push(Fact::plain("In a power cut", fallback));
+        facts.push(Fact::plain(say("sitter-in-a-power-cut"), fallback));
     }
     if let Some((from, until)) = guesting.shed {
-        let between = if from == until {
-            edition.long_date(from)
+        let date = |date| edition.long_date(date).into();
+        let text = if from == until {
+            edition.tell("sitter-shed-on", [("date", date(from))])
         } else {
-            format!("between {} and {}", edition.long_date(from), edition.long_date(until))
+            edition.tell("sitter-shed-between", [("from", date(from)), ("until", date(until))])
         };
-        facts.push(Fact::plain("Shed", format!("the next may come {between}, by its own last ones. Dull skin, cloudy eyes and hiding are normal then, and it may refuse food: leave it alone, keep its damp hide damp")));
+        facts.push(Fact::plain(say("sitter-shed"), text));
     }
     facts.extend(named);
-    let allowed = "change its water, spray as the day says, offer the meal of the day and take back what it leaves, fit a spare lamp with the power off, take it to the vet in its locked box";
     let large = species.cautions.contains(&crate::model::word::Caution::LargeConstrictor);
-    let allowed = if large {
-        format!("look through the glass. With a second adult beside you: {allowed}")
-    } else {
-        allowed.to_owned()
-    };
-    facts.push(Fact::plain("You may", allowed));
+    let may = if large { "sitter-may-text-large" } else { "sitter-may-text" };
+    facts.push(Fact::plain(say("sitter-may"), say(may)));
     Guest {
         key: key.to_owned(),
         name: animal.name.clone(),
-        species: species.name.clone(),
+        species: edition.name(species).to_owned(),
         picture: picture::of_animal(edition, key, animal, species),
         warnings: door::warnings(edition, animal, species, own),
         note: animal.notes.sitter.clone(),
@@ -287,25 +268,21 @@ fn guest(
             .housing
             .as_ref()
             .and_then(|housing| upkeep::instruments(housing, own, general, edition)),
-        signs: signs(species),
+        signs: signs(edition, species),
     }
 }
 
 /// What is seen, sorted by what a sitter does.
-fn signs(species: &Species) -> Option<Table> {
+fn signs(edition: &Edition<'_>, species: &Species) -> Option<Table> {
     let mut signs: Vec<_> = species.signs.iter().collect();
     signs.sort_by_key(|sign| sign.urgency);
     let rows: Vec<Vec<Shown>> = signs
         .iter()
         .map(|sign| {
-            let act = match sign.urgency {
-                Urgency::Now => "phone the vet now",
-                Urgency::Day => "phone the vet today, then me",
-                Urgency::Days => "phone me",
-                Urgency::Watch => "carry on, write it down",
-            };
+            let act = edition.word("sitter-act", sign.urgency);
             vec![Shown::plain(sign.sign.clone()), Shown::plain(act)]
         })
         .collect();
-    Table::of("When you see this", &["Sign", "What to do"], rows)
+    let head = [&*edition.say("sitter-sign"), &edition.say("sitter-act")];
+    Table::of(edition.say("sitter-signs"), &head, rows)
 }

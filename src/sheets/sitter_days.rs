@@ -5,7 +5,6 @@ use serde::Serialize;
 
 use crate::figures::AnimalFigures;
 use crate::figures::plan::{Day, Food, Plan};
-use crate::figures::working::number;
 use crate::model::Animal;
 use crate::quantity::{Mass, Rounding};
 
@@ -24,9 +23,40 @@ pub struct DayRow {
     pub boxes: Vec<DayBox>,
 }
 
+/// What is done with an animal on a day: the columns.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Job {
+    /// Fresh water.
+    Water,
+    /// Spraying.
+    Spray,
+    /// A look at the instruments.
+    Readings,
+    /// Food.
+    Food,
+    /// A look at the animal and its locks.
+    Seen,
+}
+
+impl Job {
+    /// The heading of its column, and the same with a text behind it in an entry of a calendar.
+    fn labels(self) -> (&'static str, &'static str) {
+        match self {
+            Job::Water => ("sitter-job-water", "sitter-line-water"),
+            Job::Spray => ("sitter-job-spray", "sitter-line-spray"),
+            Job::Readings => ("sitter-job-readings", "sitter-line-readings"),
+            Job::Food => ("sitter-job-food", "sitter-line-food"),
+            Job::Seen => ("sitter-job-seen", "sitter-line-seen"),
+        }
+    }
+}
+
 /// One cell of a day.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 pub struct DayBox {
+    /// What is done.
+    #[serde(skip)]
+    pub job: Job,
     /// The heading of its column.
     pub label: String,
     /// Whether there is a box to tick.
@@ -78,7 +108,7 @@ pub(super) fn meal(own: &AnimalFigures, edition: &Edition<'_>) -> String {
     let what = feeding.meal.clone().map(Shown::plain);
     let parts: Vec<Shown> = what.into_iter().chain(mass).collect();
     if parts.is_empty() {
-        "as the keeper has shown".to_owned()
+        edition.say("sitter-meal-as-shown")
     } else {
         print::join(&parts, ", ").to_string()
     }
@@ -93,29 +123,22 @@ pub(super) fn is_frozen(own: &AnimalFigures) -> bool {
 
 /// How it is fed over the stay, in a sentence.
 pub(super) fn feeding(own: &AnimalFigures, plan: &Plan, edition: &Edition<'_>) -> String {
-    let last = plan.last_before.map(|date| format!("; last meal {}", edition.long_date(date)));
-    let last = last.unwrap_or_default();
-    match plan.food {
-        Food::Skipped { days, limit_days } => format!(
-            "no feeding while the keeper is away: on the last day it will have gone {days} days without food, and up to {} is normal for its species{last}",
-            print::days(limit_days, edition).first
-        ),
-        Food::NoneDue => format!("no meal is due in these days{last}"),
-        Food::NotKnown => {
-            "the log does not tell when a meal is due: ask the keeper before they leave".to_owned()
+    let told = match plan.food {
+        Food::Skipped { days, limit_days } => {
+            let limit = ("limit", print::days(limit_days, edition).first.into());
+            edition.tell("sitter-skipped", [("days", days.into()), limit])
         }
+        Food::NoneDue => edition.say("sitter-none-due"),
+        Food::NotKnown => return edition.say("sitter-not-known"),
         Food::AsDue => {
-            let thaw = if is_frozen(own) {
-                ". Thaw it overnight in the refrigerator, in its bag; warm the bag in hand-warm water, never in a microwave; offer it with tongs"
-            } else {
-                ""
-            };
-            format!(
-                "{} on the days that say so{thaw}. Take back what it leaves{last}",
-                meal(own, edition)
-            )
+            let label = if is_frozen(own) { "sitter-as-due-thawed" } else { "sitter-as-due" };
+            edition.tell(label, [("meal", meal(own, edition).into())])
         }
-    }
+    };
+    let last = plan
+        .last_before
+        .map(|date| edition.tell("sitter-last-meal", [("date", edition.long_date(date).into())]));
+    std::iter::once(told).chain(last).collect::<Vec<_>>().join("; ")
 }
 
 /// One animal on every day of a stay.
@@ -142,51 +165,58 @@ pub(super) fn days(guests: &[Guesting<'_>], edition: &Edition<'_>) -> Vec<Sitter
 
 fn row(day: &Day, guest: &Guesting<'_>, edition: &Edition<'_>) -> DayRow {
     let Guesting { animal, own, plan, apart, shed } = guest;
-    let tick = |label: &str, text: String| DayBox { label: label.to_owned(), tick: true, text };
-    let blank = |label: &str, text: &str| DayBox {
-        label: label.to_owned(),
-        tick: false,
-        text: text.to_owned(),
+    let cell = |job: Job, tick: bool, text: String| DayBox {
+        job,
+        label: edition.say(job.labels().0),
+        tick,
+        text,
     };
-    let spray = match spraying(day, own) {
-        None => blank("Spray", "–"),
-        Some(text) => tick("Spray", text),
+    let tick = |job, text| cell(job, true, text);
+    let blank = |text: &str| cell(Job::Food, false, edition.say(text));
+    let spray = match spraying(day, own, edition) {
+        None => cell(Job::Spray, false, "–".to_owned()),
+        Some(text) => tick(Job::Spray, text),
     };
     let food = match plan.food {
-        _ if day.meal => tick("Food", meal(own, edition)),
-        Food::NotKnown => blank("Food", "ask the keeper"),
-        _ if day.resting => blank("Food", "nothing: it digests, leave it alone"),
-        Food::Skipped { .. } => blank("Food", "no feeding"),
-        _ => blank("Food", "nothing"),
+        _ if day.meal => tick(Job::Food, meal(own, edition)),
+        Food::NotKnown => blank("sitter-ask"),
+        _ if day.resting => blank("sitter-digests"),
+        Food::Skipped { .. } => blank("sitter-no-feeding"),
+        _ => blank("sitter-nothing"),
     };
     let next_meal = plan.days.iter().any(|other| {
         other.meal && crate::figures::calendar::days_between(day.date, other.date) == 1
     });
     let food = if next_meal && is_frozen(own) && !day.meal {
-        DayBox { text: format!("{}; this evening: thaw tomorrow's", food.text), ..food }
+        DayBox { text: edition.tell("sitter-and-thaw", [("food", food.text.into())]), ..food }
     } else {
         food
     };
     let sheds = shed.is_some_and(|(from, until)| (from..=until).contains(&day.date));
-    let seen = if sheds { "a shed may come".to_owned() } else { String::new() };
+    let seen = if sheds { edition.say("sitter-shed-may-come") } else { String::new() };
     DayRow {
         who: animal.name.clone(),
         apart: *apart,
         boxes: vec![
-            tick("Water", "fresh".to_owned()),
+            tick(Job::Water, edition.say("sitter-fresh")),
             spray,
-            tick("Readings", "right".to_owned()),
+            tick(Job::Readings, edition.say("sitter-right")),
             food,
-            tick("Seen, shut, counted", seen),
+            tick(Job::Seen, seen),
         ],
     }
 }
 
 /// The sprayings of a day; none where nothing is sprayed.
-fn spraying(day: &Day, own: &AnimalFigures) -> Option<String> {
+fn spraying(day: &Day, own: &AnimalFigures, edition: &Edition<'_>) -> Option<String> {
     let each = own.moisture.as_ref().and_then(|moisture| moisture.spray_ml);
-    let each = each.map(|ml| format!(" of {} ml", number(ml, 0))).unwrap_or_default();
-    (day.sprayings > 0).then(|| format!("{} ×{each}", day.sprayings))
+    let times = ("times", day.sprayings.into());
+    (day.sprayings > 0).then(|| match each {
+        None => edition.tell("sitter-spray", [times]),
+        Some(ml) => {
+            edition.tell("sitter-spray-each", [times, ("each", edition.number(ml, 0).into())])
+        }
+    })
 }
 
 /// An entry a day, with a line for every animal. The days of a stay are its identifiers, so that a sheet that is made anew
@@ -202,30 +232,29 @@ pub(super) fn events(
         let (mut titles, mut lines) = (Vec::new(), Vec::new());
         for guest in guests {
             let Some(day) = guest.plan.days.get(number) else { continue };
-            let name = &guest.animal.name;
+            let name = || ("name", guest.animal.name.as_str().into());
             let row = row(day, guest, edition);
             if day.meal {
-                titles.push(format!("feed {name}"));
+                titles.push(edition.tell("sitter-entry-feed", [name()]));
             }
             let parts: Vec<String> = row
                 .boxes
                 .iter()
-                .filter(|cell| cell.tick || cell.label == "Food")
+                .filter(|cell| cell.tick || cell.job == Job::Food)
                 .filter(|cell| !cell.text.is_empty())
-                .map(|cell| format!("{} {}", cell.label.to_lowercase(), cell.text))
+                .map(|cell| {
+                    edition.tell(cell.job.labels().1, [("text", cell.text.as_str().into())])
+                })
                 .collect();
-            let apart = if guest.apart { " (quarantine, last)" } else { "" };
-            lines.push(format!("{name}{apart}: {}", parts.join("; ")));
+            let line = if guest.apart { "sitter-line-apart" } else { "sitter-line" };
+            lines.push(edition.tell(line, [name(), ("what", parts.join("; ").into())]));
         }
-        let title = if titles.is_empty() {
-            "water, readings, a look at each".to_owned()
-        } else {
-            titles.join(", ")
-        };
+        let title =
+            if titles.is_empty() { edition.say("sitter-entry-no-meal") } else { titles.join(", ") };
         events.push(Event {
             uid: uid(day.date),
             date: day.date,
-            title: format!("Animals: {title}"),
+            title: edition.tell("sitter-entry", [("what", title.into())]),
             text: lines.join("\n"),
             repeat: None,
         });
