@@ -111,11 +111,6 @@ pub fn record(
     }
 }
 
-/// How many of something, in words that fit one and many.
-pub(super) fn counted(many: usize, what: &str) -> String {
-    if many == 1 { format!("1 {what}") } else { format!("{many} {what}s") }
-}
-
 /// Growth and weight, drawn.
 pub(super) fn charts(
     animal: &Animal,
