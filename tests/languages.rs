@@ -8,8 +8,6 @@
 
 #[path = "languages/labels.rs"]
 mod labels;
-#[path = "languages/sites.rs"]
-mod sites;
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;

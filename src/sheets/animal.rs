@@ -51,7 +51,10 @@ pub fn animal(
     let species = edition.species.get(&public.species)?;
     let say = |label| edition.say(label);
     let mut facts = vec![
-        Fact::plain(say("animal-species"), format!("{} ({})", species.name, species.scientific)),
+        Fact::plain(
+            say("animal-species"),
+            format!("{} ({})", edition.name(species), species.scientific),
+        ),
         Fact::plain(say("animal-sex"), sex(edition, public.sex)),
         Fact::plain(say("animal-age"), age(edition, public.hatched, figures.as_of)),
     ];
@@ -99,7 +102,7 @@ pub fn animal(
         needs.push(Fact::plain(say("animal-eats-now"), meal.clone()));
     }
     let known = public.sex != Sex::Unknown;
-    let mut introduced = vec![species.name.clone()];
+    let mut introduced = vec![edition.name(species).to_owned()];
     introduced.extend(known.then(|| sex(edition, public.sex)));
     introduced
         .extend(public.hatched.map(|(date, basis)| years_old(edition, date, basis, figures.as_of)));
@@ -109,18 +112,18 @@ pub fn animal(
     let teaser = public.story.as_deref().map(super::index::first_sentences).unwrap_or_default();
     let described = [
         ("name", public.name.as_str().into()),
-        ("species", species.name.as_str().into()),
+        ("species", edition.name(species).into()),
         ("teaser", teaser.into()),
     ];
     let description = edition.tell(description, described);
-    let care_sheet = [("species", species.name.as_str().into())];
+    let care_sheet = [("species", edition.name(species).into())];
     let picture = picture::of_public(edition, key, &public, species);
     Some(AnimalSheet {
         frame: Frame::new(
             edition,
             &super::animal_path(key),
             false,
-            &format!("{}, {}", public.name, species.name),
+            &format!("{}, {}", public.name, edition.name(species)),
             &description,
             figures.as_of,
         ),

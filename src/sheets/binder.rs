@@ -55,7 +55,7 @@ pub fn binder(edition: &Edition<'_>, figures: &Figures) -> BinderSheet {
             };
             let mut care = care::care(edition, figures, key, species, of);
             care.chapters.iter_mut().for_each(|chapter| chapter.workings.clear());
-            links.push(Link { text: species.name.clone(), href: format!("#{key}") });
+            links.push(Link { text: edition.name(species).to_owned(), href: format!("#{key}") });
             let folder = super::care_path(key).trim_end_matches("index.html").to_owned();
             sheets.push(BoundSheet { prefix: format!("{key}-"), folder, care });
         }

@@ -92,9 +92,12 @@ pub fn index(edition: &Edition<'_>, figures: &Figures) -> IndexSheet {
             .filter_map(|(key, species)| {
                 let of = figures.species.get(key)?;
                 Some(SpeciesEntry {
-                    link: Link { text: species.name.clone(), href: super::care_path(key) },
+                    link: Link {
+                        text: edition.name(species).to_owned(),
+                        href: super::care_path(key),
+                    },
                     scientific: species.scientific.clone(),
-                    summary: species.summary.clone(),
+                    summary: edition.summary(species).map(str::to_owned),
                     size: print::shown::<Length>(lengths(species), edition, Rounding::Nearest),
                     years: print::years(of.years, edition),
                     space: care::space(of, edition),
@@ -115,7 +118,11 @@ pub fn index(edition: &Edition<'_>, figures: &Figures) -> IndexSheet {
             let is_seeking = public.status == Status::SeekingHome;
             (is_seeking == seeking && animal.is_kept()).then(|| AnimalEntry {
                 link: Link { text: public.name.clone(), href: super::animal_path(key) },
-                species: public.species_name.clone(),
+                species: edition
+                    .species
+                    .get(&public.species)
+                    .map_or(&*public.species_name, |species| edition.name(species))
+                    .to_owned(),
                 teaser: public.story.as_deref().map(first_sentences),
             })
         });
@@ -153,7 +160,10 @@ fn sizes(edition: &Edition<'_>) -> Vec<Listed> {
         let fits = |cm: f64| over.is_none_or(|over| cm > over) && up_to.is_none_or(|top| cm <= top);
         let all = order::in_order(edition).into_iter();
         all.filter(|(_, species)| longest(species).is_some_and(fits))
-            .map(|(key, species)| Link { text: species.name.clone(), href: super::care_path(key) })
+            .map(|(key, species)| Link {
+                text: edition.name(species).to_owned(),
+                href: super::care_path(key),
+            })
             .collect()
     };
     let name = |cm: f64| print::length(cm, edition).to_string();
@@ -177,10 +187,10 @@ fn names(edition: &Edition<'_>) -> Vec<Link> {
     let mut names: Vec<Link> = Vec::new();
     for (key, species) in &edition.species {
         let href = super::care_path(key);
-        names.push(Link { text: species.name.clone(), href: href.clone() });
+        names.push(Link { text: edition.name(species).to_owned(), href: href.clone() });
         let also = species.also.iter();
         names.extend(also.map(|also| {
-            let of = [("also", also.as_str().into()), ("name", species.name.as_str().into())];
+            let of = [("also", also.as_str().into()), ("name", edition.name(species).into())];
             Link { text: edition.tell("index-see", of), href: href.clone() }
         }));
     }

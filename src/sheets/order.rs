@@ -21,7 +21,9 @@ pub const GROUPS: [Kind; 7] = [
 pub fn in_order<'a>(edition: &Edition<'a>) -> Vec<(&'a String, &'a Species)> {
     let group = |species: &Species| GROUPS.iter().position(|kind| *kind == species.kind);
     let mut all: Vec<_> = edition.model.species.iter().collect();
-    all.sort_by(|(_, a), (_, b)| group(a).cmp(&group(b)).then_with(|| a.name.cmp(&b.name)));
+    all.sort_by(|(_, a), (_, b)| {
+        group(a).cmp(&group(b)).then_with(|| edition.name(a).cmp(edition.name(b)))
+    });
     all
 }
 
@@ -31,7 +33,7 @@ pub(super) fn neighbours(edition: &Edition<'_>, key: &str) -> (Option<Link>, Opt
     let place = all.iter().position(|(name, _)| *name == key);
     let link = |place: Option<usize>| {
         let (key, species) = all.get(place?)?;
-        Some(Link { text: species.name.clone(), href: super::care_path(key) })
+        Some(Link { text: edition.name(species).to_owned(), href: super::care_path(key) })
     };
     (link(place.and_then(|place| place.checked_sub(1))), link(place.map(|place| place + 1)))
 }

@@ -61,7 +61,7 @@ pub(super) fn of_public(
 /// The picture of a species; none where it has no photo.
 pub(super) fn of_species(edition: &Edition<'_>, key: &str, species: &Species) -> Option<Picture> {
     let sizes = edition.photos.get(&species.photo.as_ref()?.name)?;
-    let name = &species.name;
+    let name = edition.name(species);
     Some(picture(edition, &species_folder(key), Some(sizes), &species.photo_shows, name, species))
 }
 

@@ -76,7 +76,7 @@ fn row(edition: &Edition<'_>, key: &str, species: &Species, due: Option<Date>) -
     let reviewed = species.reviewed.map(|(date, _)| Shown::plain(edition.long_date(date)));
     let reviewer = species.reviewer.clone().map(Shown::plain);
     LinkedRow {
-        link: Link { text: species.name.clone(), href: super::care_path(key) },
+        link: Link { text: edition.name(species).to_owned(), href: super::care_path(key) },
         kind: species.kind.spelling().to_owned(),
         cells: vec![
             reviewed.unwrap_or_else(|| Shown::plain(edition.say("review-never"))),

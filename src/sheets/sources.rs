@@ -143,7 +143,7 @@ fn overrides(edition: &Edition<'_>) -> Option<Table> {
                 if names.is_empty() { edition.say("sources-override-practice") } else { names }
             };
             rows.push(vec![
-                Shown::plain(format!("{}: {}", species.name, within(edition, &stated))),
+                Shown::plain(format!("{}: {}", edition.name(species), within(edition, &stated))),
                 edition.shown(stated.amount.print(edition.units(), stated.rounding)),
                 edition.shown(replaced.before.print(edition.units(), stated.rounding)),
                 Shown::plain(practice(names(&replaced.before_sources))),

@@ -83,10 +83,13 @@ pub fn feed(edition: &Edition<'_>, figures: &Figures) -> Option<Feed> {
     let mut sheets: Vec<(Date, Entry)> = Vec::new();
     for (key, species) in &edition.species {
         let Some((date, _)) = species.reviewed else { continue };
-        let summary = species.summary.clone().unwrap_or_else(|| species.scientific.clone());
+        let summary = edition
+            .summary(species)
+            .map(str::to_owned)
+            .unwrap_or_else(|| species.scientific.clone());
         let entry = Entry {
             address: full_address(&edition.site, &super::care_path(key))?,
-            title: species.name.clone(),
+            title: edition.name(species).to_owned(),
             updated: midnight(date),
             summary,
         };

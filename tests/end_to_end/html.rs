@@ -126,3 +126,23 @@ fn tags_are_read_as_a_browser_reads_them() {
     assert_eq!(found, expected);
     assert_eq!(decoded("&#106;ava&#x73;cript&colon;a & b &copy;"), "javascript:a & b &copy;");
 }
+
+/// What a reader sees of the body of a page, white space as one space; no-break spaces stay.
+pub(crate) fn text_of(page: &str) -> String {
+    let body = page.find("<body").map_or(page, |at| &page[at..]);
+    let mut text = String::new();
+    let mut inside = false;
+    for letter in body.chars() {
+        match letter {
+            '<' => inside = true,
+            '>' if inside => {
+                inside = false;
+                text.push(' ');
+            }
+            _ if inside => {}
+            _ => text.push(letter),
+        }
+    }
+    let words = text.split([' ', '\n', '\t', '\r']).filter(|word| !word.is_empty());
+    decoded(&words.collect::<Vec<_>>().join(" "))
+}

@@ -12,6 +12,7 @@ mod figures;
 mod html;
 mod interrupted;
 mod keeping;
+mod languages;
 mod links;
 mod log_questions;
 mod photos;

@@ -1,1 +1,0 @@
-//! Sites in several languages.
