@@ -10,8 +10,8 @@ frame-law = Recht
 frame-sources = Quellen
 frame-feed = Durchgesehene Blätter
 frame-vet = Dieses Blatt ersetzt keinen Tierarzt. Wirkt ein Tier krank, rufen Sie einen Tierarzt an, der Reptilien und Amphibien behandelt.
-frame-day = Dieses Blatt gilt für den { $day }.
-frame-address = Es steht unter { $address }.
+frame-day = Stand: { $day }.
+frame-address = Adresse: { $address }
 
 # Zwischen Werten: „40 cm oder 50 cm“.
 join-or = {" "}oder{" "}
@@ -125,7 +125,7 @@ unmet = nicht berechnet: { $reason }
 unmet-no-animals = ein Terrarium wird für mindestens ein Tier berechnet
 unmet-not-a-length = eine Länge oder ein Alter muss eine Zahl über 0 sein
 unmet-length-not-given = die Regel fragt nach der { $measure }, die nicht angegeben ist
-unmet-no-class = keine Klasse deckt eine { $measure } von { $length } cm ab; die letzte endet bei { $last } cm
+unmet-no-class = keine Klasse deckt eine { $measure } von { $length } cm ab; die letzte endet bei { $last } cm
 unmet-singly = der Standard verlangt, dieses Tier einzeln zu halten, und nennt keinen Wert für mehr als eines
 unmet-no-further = { $animals ->
     [one] der Standard nennt keinen Wert für mehr als ein Tier

@@ -12,7 +12,7 @@ handover-vet = Tierarzt
 handover-vet-hours = Tierärztlicher Notdienst
 handover-before = Bevor es geht
 handover-settle = Zu klären
-handover-drawn = Gezeichnet
+handover-drawn = Wachstum und Gewicht
 handover-drawn-growth = Wachstum und Gewicht, gezeichnet
 
 # Wofür der neue Halter unterschreibt.

@@ -23,9 +23,9 @@ logger-no-gaps = keine
 logger-gaps-told = { $count }, zusammen { $together }; die längste { $longest }, ab { $date }
 
 # Anteile der Zeit. Der zweite und der dritte folgen dem ersten, hinter Kommas.
-logger-within = { $share } % in { $range }
-logger-below = { $share } % darunter
-logger-above = { $share } % darüber
+logger-within = { $share } % in { $range }
+logger-below = { $share } % darunter
+logger-above = { $share } % darüber
 logger-no-range = kein Bereich angegeben
 logger-no-reading = kein Messwert
 

@@ -16,7 +16,7 @@ round-thaw = am Abend auftauen: { $meal }
 round-spray = sprühen
 # Wie oft am Tag, und mit wie viel.
 round-spray-daily = jeden Tag sprühen, { $times } ×
-round-spray-daily-each = jeden Tag sprühen, { $times } × { $each } ml
+round-spray-daily-each = jeden Tag sprühen, { $times } × { $each } ml
 round-meals-not-known = sein Protokoll sagt nicht, wann eine Mahlzeit fällig ist
 round-weigh = wiegen: fällig am { $date }, alle { $days } Tage (gängige Praxis)
 # `task` ist eine Bezeichnung aus `due-…`.
@@ -24,7 +24,7 @@ round-due = { $task }: fällig am { $date }
 round-review = Pflegeblatt durchsehen: fällig am { $date }
 
 round-quarantine = Quarantäne
-round-quarantine-order = Quarantäne: nach allen anderen, in dieser Reihenfolge, mit eigenem Werkzeug
+round-quarantine-order = Nach allen anderen, in dieser Reihenfolge, mit eigenem Werkzeug
 round-animal = Tier
 round-species = Art
 round-until = Bis
@@ -35,7 +35,7 @@ round-cleaning-everybody = Alle: Kot und verschmutzten Bodengrund entfernen, sob
 round-cleaning-cloths = Tücher und Werkzeug eines Terrariums kommen nicht ins nächste, bevor sie gewaschen sind; die der Quarantäne bleiben dort.
 round-cleaning-month = Erste Woche des Monats: Schlichte Einrichtungen werden ausgeräumt, gewaschen, desinfiziert, gespült und getrocknet; von einem bepflanzten Boden wird nur gewechselt, was verschmutzt ist.
 # `name` ist ein Mittel des Halters; die erste Menge kommt aus dessen Flasche. Sicherheitstext.
-round-mixture = { $name }: { $bottle } ml auf { $water } ml Wasser; Handschuhe und offene Fenster, und nie mit einem anderen Mittel mischen
+round-mixture = { $name }: { $bottle } ml auf { $water } ml Wasser; Handschuhe und offene Fenster, und nie mit einem anderen Mittel mischen
 
 round-store = Im Vorrat
 round-store-weeks = Gefrierschrank und Einkauf: was diese Woche frisst, und die { $weeks } Wochen ab dem { $date }

@@ -109,7 +109,7 @@ sitter-and-thaw = { $food }; heute Abend: für morgen auftauen
 sitter-shed-may-come = Häutung möglich
 # Wie oft am Tag gesprüht wird, und mit wie viel.
 sitter-spray = { $times } ×
-sitter-spray-each = { $times } × { $each } ml
+sitter-spray-each = { $times } × { $each } ml
 
 # Ein Eintrag im Kalender der Vertretung: sein Titel, und eine Zeile für jedes Tier. `what` ist eine oder mehrere der Bezeichnungen `sitter-line-…`.
 sitter-entry = Tiere: { $what }

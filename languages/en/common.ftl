@@ -12,8 +12,8 @@ frame-sources = Sources
 # The title of the feed of reviewed care sheets.
 frame-feed = Reviewed sheets
 frame-vet = This sheet does not replace a vet. If an animal seems ill, ring a vet who treats reptiles and amphibians.
-frame-day = This sheet is for { $day }.
-frame-address = It stands at { $address }.
+frame-day = As of { $day }.
+frame-address = Address: { $address }
 
 # What stands between values: "40 cm or 50 cm". The spaces belong to it.
 join-or = {" "}or{" "}
@@ -146,7 +146,7 @@ unmet-no-animals = an enclosure is worked out for at least one animal
 unmet-not-a-length = a length or an age must be a number above 0
 # The lengths are those of `measure-…` above.
 unmet-length-not-given = the rule asks for the { $measure }, which is not given
-unmet-no-class = no class covers a { $measure } of { $length } cm; the last one ends at { $last } cm
+unmet-no-class = no class covers a { $measure } of { $length } cm; the last one ends at { $last } cm
 unmet-singly = the standard says to keep this animal singly and gives no figure for more than one
 unmet-no-further = { $animals ->
     [one] the standard gives no figure for more than one animal

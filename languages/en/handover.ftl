@@ -13,7 +13,7 @@ handover-vet-hours = Vet out of hours
 handover-before = Before it goes
 handover-settle = To settle
 # The heading over the charts of growth and weight, and its name for those who hear the page.
-handover-drawn = Drawn
+handover-drawn = Growth and weight
 handover-drawn-growth = Growth and weight, drawn
 
 # What the new keeper signs for.

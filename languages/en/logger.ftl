@@ -23,9 +23,9 @@ logger-no-gaps = none
 logger-gaps-told = { $count }, { $together } together; the longest { $longest }, from { $date }
 
 # Shares of the time. The second and third follow the first, behind commas.
-logger-within = { $share } % in { $range }
-logger-below = { $share } % below
-logger-above = { $share } % above
+logger-within = { $share } % in { $range }
+logger-below = { $share } % below
+logger-above = { $share } % above
 logger-no-range = no range is given
 logger-no-reading = no reading
 

@@ -16,7 +16,7 @@ round-thaw = in the evening, thaw { $meal }
 round-spray = spray
 # How often a day, and with how much.
 round-spray-daily = spray every day, { $times } ×
-round-spray-daily-each = spray every day, { $times } × of { $each } ml
+round-spray-daily-each = spray every day, { $times } × of { $each } ml
 round-meals-not-known = its log does not tell when a meal is due
 round-weigh = weigh: due { $date }, every { $days } days (common practice)
 # `task` is a label of `due-…`.
@@ -24,7 +24,7 @@ round-due = { $task }: due { $date }
 round-review = go through its care sheet: due { $date }
 
 round-quarantine = Quarantine
-round-quarantine-order = Quarantine: after all the others, in this order, with tools of its own
+round-quarantine-order = After all the others, in this order, with tools of their own
 round-animal = Animal
 round-species = Species
 round-until = Until
@@ -35,7 +35,7 @@ round-cleaning-everybody = Everybody: droppings and soiled substrate out as they
 round-cleaning-cloths = Cloths and tools of one enclosure are not used in the next before they are washed; those of the quarantine stay there.
 round-cleaning-month = First week of the month: plain set-ups are emptied, washed, disinfected, rinsed and dried; of a planted floor only what is soiled is changed.
 # `name` is a product of the keeper's; the first amount is from its bottle. A safety text.
-round-mixture = { $name }: { $bottle } ml to { $water } ml of water; gloves and open windows, and never mixed with another
+round-mixture = { $name }: { $bottle } ml to { $water } ml of water; gloves and open windows, and never mixed with another
 
 round-store = In store
 round-store-weeks = Freezer and shopping: what this week eats, and the { $weeks } weeks from { $date }

@@ -109,7 +109,7 @@ sitter-and-thaw = { $food }; this evening: thaw tomorrow's
 sitter-shed-may-come = a shed may come
 # How often a day it is sprayed, and with how much.
 sitter-spray = { $times } ×
-sitter-spray-each = { $times } × of { $each } ml
+sitter-spray-each = { $times } × of { $each } ml
 
 # An entry of the sitter's calendar: its title, and a line for each animal. `what` is one or several of the labels of `sitter-line-…`.
 sitter-entry = Animals: { $what }

@@ -10,8 +10,8 @@ frame-law = Ley
 frame-sources = Fuentes
 frame-feed = Fichas revisadas
 frame-vet = Esta ficha no sustituye al veterinario. Si un animal parece enfermo, llame a un veterinario que trate reptiles y anfibios.
-frame-day = Esta ficha es para el { $day }.
-frame-address = Se encuentra en { $address }.
+frame-day = A fecha de { $day }.
+frame-address = Dirección: { $address }
 
 # Entre valores: «40 cm o 50 cm».
 join-or = {" "}o{" "}
@@ -138,7 +138,7 @@ unmet = no calculado: { $reason }
 unmet-no-animals = el terrario se calcula para al menos un animal
 unmet-not-a-length = una longitud o una edad debe ser un número mayor que 0
 unmet-length-not-given = la regla pide la { $measure }, que no se ha indicado
-unmet-no-class = ninguna clase abarca una { $measure } de { $length } cm; la última termina en { $last } cm
+unmet-no-class = ninguna clase abarca una { $measure } de { $length } cm; la última termina en { $last } cm
 unmet-singly = la norma dice que este animal se mantenga solo y no da cifra para más de uno
 unmet-no-further = { $animals ->
     [one] la norma no da cifra para más de un animal

@@ -11,7 +11,7 @@ handover-vet = Veterinario
 handover-vet-hours = Veterinario fuera de horario
 handover-before = Antes de que se vaya
 handover-settle = Por resolver
-handover-drawn = En gráficas
+handover-drawn = Crecimiento y peso
 handover-drawn-growth = Crecimiento y peso, en gráficas
 
 # Lo que firma el nuevo cuidador.

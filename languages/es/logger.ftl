@@ -21,9 +21,9 @@ logger-no-gaps = ninguna
 logger-gaps-told = { $count }, en total { $together }; la más larga, { $longest }, desde el { $date }
 
 # Partes del tiempo.
-logger-within = { $share } % con { $range }
-logger-below = { $share } % por debajo
-logger-above = { $share } % por encima
+logger-within = { $share } % con { $range }
+logger-below = { $share } % por debajo
+logger-above = { $share } % por encima
 logger-no-range = no se indica ningún intervalo
 logger-no-reading = ninguna lectura
 

@@ -13,14 +13,14 @@ round-feed = dar de comer { $meal }
 round-thaw = por la noche, descongelar { $meal }
 round-spray = pulverizar
 round-spray-daily = pulverizar cada día, { $times } ×
-round-spray-daily-each = pulverizar cada día, { $times } × { $each } ml
+round-spray-daily-each = pulverizar cada día, { $times } × { $each } ml
 round-meals-not-known = su registro no dice cuándo toca una comida
 round-weigh = pesar: toca el { $date }, cada { $days } días (práctica habitual)
 round-due = { $task }: toca el { $date }
 round-review = repasar su ficha de cuidados: toca el { $date }
 
 round-quarantine = Cuarentena
-round-quarantine-order = Cuarentena: después de todos los demás, en este orden, con útiles propios
+round-quarantine-order = Después de todos los demás, en este orden, con útiles propios
 round-animal = Animal
 round-species = Especie
 round-until = Hasta
@@ -31,7 +31,7 @@ round-cleaning-everybody = Todos: heces y sustrato sucio se retiran en cuanto se
 round-cleaning-cloths = Los paños y útiles de un terrario no se usan en el siguiente antes de lavarlos; los de la cuarentena se quedan allí.
 round-cleaning-month = Primera semana del mes: las instalaciones sencillas se vacían, se lavan, se desinfectan, se aclaran y se secan; de un suelo plantado solo se cambia lo que está sucio.
 # Un texto de seguridad.
-round-mixture = { $name }: { $bottle } ml añadidos a { $water } ml de agua; guantes y ventanas abiertas, y nunca mezclado con otro
+round-mixture = { $name }: { $bottle } ml añadidos a { $water } ml de agua; guantes y ventanas abiertas, y nunca mezclado con otro
 
 round-store = En reserva
 round-store-weeks = Congelador y compras: lo que come esta semana, y las { $weeks } semanas desde el { $date }

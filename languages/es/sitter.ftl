@@ -105,7 +105,7 @@ sitter-nothing = nada
 sitter-and-thaw = { $food }; esta noche: descongele la de mañana
 sitter-shed-may-come = puede llegar una muda
 sitter-spray = { $times } ×
-sitter-spray-each = { $times } × { $each } ml
+sitter-spray-each = { $times } × { $each } ml
 
 # Una entrada del calendario del suplente: su título, y una línea para cada animal.
 sitter-entry = Animales: { $what }

@@ -10,8 +10,8 @@ frame-law = Législation
 frame-sources = Sources
 frame-feed = Fiches révisées
 frame-vet = Cette fiche ne remplace pas un vétérinaire. Si un animal semble malade, appelez un vétérinaire qui soigne les reptiles et les amphibiens.
-frame-day = Cette fiche vaut pour le { $day }.
-frame-address = Elle se trouve à l’adresse { $address }.
+frame-day = État au { $day }.
+frame-address = Adresse : { $address }
 
 # Entre deux valeurs.
 join-or = {" "}ou{" "}

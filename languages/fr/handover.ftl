@@ -11,7 +11,7 @@ handover-vet = Vétérinaire
 handover-vet-hours = Vétérinaire de garde
 handover-before = Avant son départ
 handover-settle = À régler
-handover-drawn = Graphiques
+handover-drawn = Croissance et poids
 handover-drawn-growth = Croissance et poids, en graphiques
 
 # Ce que signe le nouveau soigneur.

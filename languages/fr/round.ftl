@@ -24,7 +24,7 @@ round-due = { $task }, échéance le { $date }
 round-review = revoir sa fiche d’élevage, échéance le { $date }
 
 round-quarantine = Quarantaine
-round-quarantine-order = Quarantaine : après tous les autres, dans cet ordre, avec des outils à part
+round-quarantine-order = Après tous les autres, dans cet ordre, avec des outils à part
 round-animal = Animal
 round-species = Espèce
 round-until = Jusqu’au

@@ -47,13 +47,18 @@ pub(super) fn open_findings(
     opened(numbers.into_iter().map(|number| &checked.findings[number]))
 }
 
+/// A message without the marks that set words of the files apart on a terminal.
+fn unmarked(message: &str) -> String {
+    message.replace('`', "")
+}
+
 /// Findings as a private sheet shows them.
 fn opened<'a>(findings: impl IntoIterator<Item = &'a Finding>) -> Vec<OpenFinding> {
     let open = |finding: &Finding| OpenFinding {
         code: finding.code.name.to_owned(),
         severity: finding.severity.word().to_owned(),
-        message: finding.message.clone(),
-        help: finding.help.clone(),
+        message: unmarked(&finding.message),
+        help: finding.help.as_deref().map(unmarked),
     };
     findings.into_iter().map(open).collect()
 }

@@ -45,7 +45,7 @@ pub struct Frame {
     pub has_law: bool,
     /// The page's full address, where the site has one.
     pub address: Option<String>,
-    /// The same page in every language of the site; nothing where it has only one.
+    /// The same page in the other languages of the site.
     pub editions: Vec<EditionLink>,
 }
 
@@ -56,18 +56,15 @@ pub struct EditionLink {
     pub language: String,
     /// What those who speak it call it.
     pub name: String,
-    /// Where it stands: the full address, or the way from this page where the site has none.
+    /// The way there from this page.
     pub href: String,
-    /// Whether it is this page.
-    pub here: bool,
+    /// Its full address, where the site has one.
+    pub address: Option<String>,
 }
 
-/// The page at a path inside its language, in every language of the site.
+/// The page at a path inside its language, in the other languages of the site.
 fn editions(edition: &Edition<'_>, path: &str, base: &str) -> Vec<EditionLink> {
-    let all = edition.site.all_languages();
-    if all.len() < 2 {
-        return Vec::new();
-    }
+    let all = edition.site.all_languages().into_iter().filter(|tag| *tag != edition.language());
     let link = |tag: &str| {
         let other = edition.other(tag);
         let place = format!("{}{path}", other.folder());
@@ -75,11 +72,11 @@ fn editions(edition: &Edition<'_>, path: &str, base: &str) -> Vec<EditionLink> {
         EditionLink {
             language: tag.to_owned(),
             name: name.unwrap_or_else(|| tag.to_owned()),
-            href: full_address(&edition.site, &place).unwrap_or_else(|| format!("{base}{place}")),
-            here: tag == edition.language(),
+            href: format!("{base}{place}"),
+            address: full_address(&edition.site, &place),
         }
     };
-    all.into_iter().map(link).collect()
+    all.map(link).collect()
 }
 
 impl Frame {

@@ -123,7 +123,9 @@ fn contacts(edition: &Edition<'_>) -> Vec<Fact> {
 
 /// A contact on one line.
 pub fn reach(edition: &Edition<'_>, contact: &Contact) -> Shown {
-    let parts = [&contact.name, &contact.phone, &contact.address, &contact.email];
+    // A number that is cut in two is misread.
+    let phone = contact.phone.as_ref().map(|number| number.replace(' ', "\u{a0}"));
+    let parts = [&contact.name, &phone, &contact.address, &contact.email];
     let parts: Vec<&str> = parts.into_iter().flatten().map(String::as_str).collect();
     if parts.is_empty() { edition.missing() } else { Shown::plain(parts.join(" · ")) }
 }

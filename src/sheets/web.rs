@@ -25,6 +25,17 @@ pub struct Place {
     pub address: String,
     /// The day of its review, as `2026-11-25`; pages that are not reviewed have none.
     pub reviewed: Option<String>,
+    /// The same page in every language of the site, its own among them; nothing where there is only one.
+    pub editions: Vec<InLanguage>,
+}
+
+/// A page in a language.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct InLanguage {
+    /// The language, a BCP 47 tag.
+    pub language: String,
+    /// Its full address.
+    pub address: String,
 }
 
 /// The feed of reviewed sheets, after RFC 4287.
@@ -64,14 +75,33 @@ pub fn sitemap(edition: &Edition<'_>) -> Option<Sitemap> {
         let path = wanted.path_inside();
         let is_listed = path.ends_with(".html") && wanted != Wanted::NotFound;
         let address = full_address(&edition.site, &path)?;
-        (is_listed && !wanted.is_private())
-            .then(|| Place { address, reviewed: reviewed(edition, &wanted) })
+        (is_listed && !wanted.is_private()).then(|| Place {
+            address,
+            reviewed: reviewed(edition, &wanted),
+            editions: editions(edition, &wanted),
+        })
     });
     Some(Sitemap { pages: pages.collect() })
 }
 
+/// A page in every language, where the site has more than one.
+fn editions(edition: &Edition<'_>, wanted: &Wanted) -> Vec<InLanguage> {
+    let page = if let Wanted::In(_, page) = wanted { page } else { wanted };
+    let all = edition.site.all_languages();
+    if all.len() < 2 || !page.is_in_every_language() {
+        return Vec::new();
+    }
+    let one = |language: &str| {
+        let place = edition.other(language).wanted(page.clone()).path_inside();
+        let address = full_address(&edition.site, &place)?;
+        Some(InLanguage { language: language.to_owned(), address })
+    };
+    all.into_iter().filter_map(one).collect()
+}
+
 fn reviewed(edition: &Edition<'_>, wanted: &Wanted) -> Option<String> {
-    let (Wanted::Care(key) | Wanted::Working(key) | Wanted::Card(key)) = wanted else {
+    let page = if let Wanted::In(_, page) = wanted { page } else { wanted };
+    let (Wanted::Care(key) | Wanted::Working(key) | Wanted::Card(key)) = page else {
         return None;
     };
     edition.species.get(key)?.reviewed.map(|(date, _)| date.to_string())

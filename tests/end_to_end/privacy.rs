@@ -142,10 +142,11 @@ const NAMES: [&str; 18] = [
 /// is named here.
 const PUBLIC: [&str; 4] = ["name", "story", "photo_shows", "feeding.meal"];
 /// Fields of the site's own file that are public, or that name something.
-const PUBLIC_OF_SITE: [&str; 13] = [
+const PUBLIC_OF_SITE: [&str; 14] = [
     "title",
     "footer",
     "language",
+    "languages",
     "address",
     "standards",
     "jurisdictions",
