@@ -90,25 +90,33 @@ pub fn need(
     animals: u32,
     age_months: Option<f64>,
 ) -> Need {
+    let least = least(species, standard, length_cm, adult, animals, age_months);
+    let build = least.as_ref().ok().and_then(build_cm);
+    let (for_whom, standard) = (for_whom.to_owned(), standard.name.clone());
+    Need { for_whom, animals, reference_length_cm: length_cm, standard, least, build }
+}
+
+/// The least enclosure by one standard for an animal of a length, or why it cannot be worked out.
+pub(super) fn least(
+    species: &Species,
+    standard: &Standard,
+    length_cm: f64,
+    adult: bool,
+    animals: u32,
+    age_months: Option<f64>,
+) -> Result<Minimum, String> {
     let lengths = BodyLengths { age_months, ..body_lengths(species, length_cm) };
     let rule = species
         .enclosure
         .get(&standard.name)
         .map(|rule| rule.row.name.as_str())
         .unwrap_or_default();
-    let least = match standard.rows.get(rule) {
-        Some(row) => minimum(row, &lengths, adult, animals)
-            .map_err(|reason| sentence(&reason.to_string()))
-            .map(|mut least| {
-                least.assumptions.extend(carried(species, length_cm, least.measure, &lengths));
-                least.assumptions.extend(row.note.clone());
-                least
-            }),
-        None => Err(format!("the standard has no row `{rule}`")),
-    };
-    let build = least.as_ref().ok().and_then(build_cm);
-    let (for_whom, standard) = (for_whom.to_owned(), standard.name.clone());
-    Need { for_whom, animals, reference_length_cm: length_cm, standard, least, build }
+    let row = standard.rows.get(rule).ok_or_else(|| format!("the standard has no row `{rule}`"))?;
+    let mut least =
+        minimum(row, &lengths, adult, animals).map_err(|reason| sentence(&reason.to_string()))?;
+    least.assumptions.extend(carried(species, length_cm, least.measure, &lengths));
+    least.assumptions.extend(row.note.clone());
+    Ok(least)
 }
 
 /// The lengths of an animal by every measure that follows from the species' own.
