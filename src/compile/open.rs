@@ -10,15 +10,23 @@ use crate::source::{Role, Sources};
 use super::Checked;
 
 /// The findings that concern each file, by their numbers.
-pub(super) type ByFile = BTreeMap<FileId, BTreeSet<usize>>;
+#[derive(Default)]
+pub(super) struct ByFile {
+    /// Those placed in it.
+    placed: BTreeMap<FileId, Vec<usize>>,
+    /// Those that have another place in it: of a species there may be as many as there are animals.
+    pointing: BTreeMap<FileId, Vec<usize>>,
+}
 
-/// The findings that concern each file, by their numbers: those placed in it, and those that have another place in it.
+/// The findings that concern each file.
 pub(super) fn by_file(findings: &[Finding]) -> ByFile {
-    let mut by_file = ByFile::new();
+    let mut by_file = ByFile::default();
     for (number, finding) in findings.iter().enumerate() {
-        let others = finding.related.iter().map(|(place, _)| *place);
-        for place in finding.place.into_iter().chain(others) {
-            by_file.entry(place.file).or_default().insert(number);
+        if let Some(place) = finding.place {
+            by_file.placed.entry(place.file).or_default().push(number);
+        }
+        for (place, _) in &finding.related {
+            by_file.pointing.entry(place.file).or_default().push(number);
         }
     }
     by_file
@@ -37,13 +45,12 @@ pub(super) fn open_findings(
     let named = |role, name: &str| sources.named(role, name).map(|file| file.id);
     let own = [named(Role::Animal, animal), named(Role::Log, animal)];
     let of_species = [named(Role::Species, species), named(Role::Words, species)];
-    let in_files = |files: [Option<FileId>; 2]| -> BTreeSet<usize> {
-        files.into_iter().flatten().filter_map(|file| open.get(&file)).flatten().copied().collect()
+    let found = |of: &BTreeMap<FileId, Vec<usize>>, files: [Option<FileId>; 2]| -> Vec<usize> {
+        files.into_iter().flatten().filter_map(|file| of.get(&file)).flatten().copied().collect()
     };
-    let mut numbers = in_files(own);
-    numbers.extend(in_files(of_species).into_iter().filter(|number| {
-        checked.findings[*number].place.is_some_and(|place| of_species.contains(&Some(place.file)))
-    }));
+    let mut numbers = BTreeSet::from_iter(found(&open.placed, own));
+    numbers.extend(found(&open.pointing, own));
+    numbers.extend(found(&open.placed, of_species));
     opened(numbers.into_iter().map(|number| &checked.findings[number]))
 }
 

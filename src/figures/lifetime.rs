@@ -6,9 +6,10 @@ use crate::model::housing::Housing;
 use crate::model::{Animal, Model, Species};
 
 use super::absence::Absence;
+use super::enclosure::{Fit, Minimum, fits};
 use super::feeding::Body;
 use super::growth::{AdultLength, GrowthFigures, ReachDates, adult_range_cm, reach};
-use super::space::{self, Fits, Need, Space, in_force, join, satisfied};
+use super::space::{self, Fits, Need, Space, in_force};
 use super::working::{Why, absent};
 
 /// When the present enclosure is outgrown.
@@ -26,9 +27,34 @@ const FINE_CM: f64 = 0.05;
 /// first length that is too long is looked for from below.
 const STEPS: u32 = 200;
 
-/// Finds the length and the days at which an enclosure of `inside_cm` no longer satisfies what `needs` ask for.
+/// What the standards in force ask for at one length.
+#[derive(Debug)]
+pub struct AtLength {
+    /// Whether the animal counts as adult.
+    pub adult: bool,
+    /// The least enclosure by each standard; none where that cannot be worked out.
+    pub leasts: Vec<Option<Minimum>>,
+}
+
+impl AtLength {
+    /// Whether an enclosure satisfies everything that is asked for.
+    fn is_met(&self, inside_cm: [f64; 3]) -> bool {
+        self.leasts.iter().flatten().all(|least| fits(inside_cm, least) == Fit::Enough)
+    }
+
+    /// Whether the same classes of every standard hold at another length, and so at all lengths between the two.
+    fn is_of_the_classes_of(&self, other: &AtLength) -> bool {
+        let classes = |at: &AtLength| -> Vec<Option<Vec<usize>>> {
+            let each = at.leasts.iter().map(Option::as_ref);
+            each.map(|least| least.map(|least| least.classes.clone())).collect()
+        };
+        self.adult == other.adult && classes(self) == classes(other)
+    }
+}
+
+/// Finds the length and the days at which an enclosure of `inside_cm` no longer satisfies what the standards `ask` for.
 ///
-/// `needs` gives what every standard in force asks for at a length. Lengths in cm, searched from the present one to the top of
+/// `ask` gives what every standard in force asks for at a length. Lengths in cm, searched from the present one to the top of
 /// the interval of the adult length.
 ///
 /// # Errors
@@ -37,37 +63,50 @@ pub fn outgrown(
     inside_cm: [f64; 3],
     length_cm: f64,
     growth: &GrowthFigures,
-    needs: impl Fn(f64) -> Vec<Need>,
+    ask: impl Fn(f64) -> AtLength,
     as_of: Date,
 ) -> Result<Outgrown, Absence> {
-    let does = |length_cm: f64| {
-        join(needs(length_cm)).is_none_or(|space| satisfied(inside_cm, &space).is_ok())
-    };
     let top_cm =
         growth.adult.map(|adult| adult.high_cm.max(length_cm)).ok_or(Absence::NoAdultLength)?;
-    if !does(length_cm) {
+    let now = ask(length_cm);
+    if !now.is_met(inside_cm) {
         return Err(Absence::TooSmall);
     }
     let step = (top_cm - length_cm) / f64::from(STEPS);
-    let mut low = length_cm;
-    let mut high = None;
-    for number in 1..=STEPS {
-        let at = length_cm + step * f64::from(number);
-        if !does(at) {
-            high = Some(at);
-            break;
-        }
-        low = at;
-    }
-    let Some(mut high) = high else {
+    let length_at = |number: u32| length_cm + step * f64::from(number);
+    let way = Way { inside_cm, ask_at: |number| ask(length_at(number)) };
+    let Some(number) = way.first_unmet((0, &now), (STEPS, &ask(length_at(STEPS)))) else {
         return Err(Absence::DoesForLongest);
     };
+    let (mut low, mut high) = (length_at(number - 1), length_at(number));
     while high - low > FINE_CM {
         let middle = (low + high) / 2.0;
-        if does(middle) { low = middle } else { high = middle }
+        if ask(middle).is_met(inside_cm) { low = middle } else { high = middle }
     }
     let dates = reach(growth, high, as_of).unwrap_or_default();
     Ok(Outgrown { at_cm: high, dates })
+}
+
+/// The way from the present length to the longest that is expected, in steps.
+struct Way<F> {
+    inside_cm: [f64; 3],
+    ask_at: F,
+}
+
+impl<F: Fn(u32) -> AtLength> Way<F> {
+    /// The first step after `from`, where the enclosure still does, up to `to` at which it does no longer.
+    ///
+    /// Within a class a rule asks for more the longer the animal is, so an enclosure that does at the end of a stretch of one
+    /// class does on all of it; only where the class changes has each step to be looked at.
+    fn first_unmet(&self, from: (u32, &AtLength), to: (u32, &AtLength)) -> Option<u32> {
+        let is_met = to.1.is_met(self.inside_cm);
+        if to.0 - from.0 == 1 || is_met && from.1.is_of_the_classes_of(to.1) {
+            return (!is_met).then_some(to.0);
+        }
+        let number = u32::midpoint(from.0, to.0);
+        let middle = (number, &(self.ask_at)(number));
+        self.first_unmet(from, middle).or_else(|| self.first_unmet(middle, to))
+    }
 }
 
 /// The enclosure now, grown, and when it is outgrown.
@@ -131,7 +170,12 @@ pub(super) fn enclosure(
         absent(why, "enclosure.now.fits", reason);
     }
     // While it grows it grows older too: what a standard asks by age is asked of a grown animal at the latest.
-    let while_growing = |length_cm: f64| needs(length_cm, is_adult(length_cm), age_months);
+    let while_growing = |length_cm: f64| {
+        let adult = is_adult(length_cm);
+        let least =
+            |standard| space::least(species, standard, length_cm, adult, animals, age_months).ok();
+        AtLength { adult, leasts: standards.iter().copied().map(least).collect() }
+    };
     let outgrown = match (inside_cm, body.length_cm) {
         (Some(inside_cm), Some(length_cm)) if now.is_some() => {
             self::outgrown(inside_cm, length_cm, growth, while_growing, as_of)

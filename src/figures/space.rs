@@ -94,27 +94,41 @@ pub fn need(
     animals: u32,
     age_months: Option<f64>,
 ) -> Need {
-    let lengths = BodyLengths { age_months, ..body_lengths(species, length_cm) };
-    let rule = species
-        .enclosure
-        .get(&standard.name)
-        .map(|rule| rule.row.name.as_str())
-        .unwrap_or_default();
-    let mut refused = None;
-    let least = match standard.rows.get(rule) {
-        Some(row) => minimum(row, &lengths, adult, animals)
-            .map_err(|reason| sentence(&refused.insert(reason).to_string()))
-            .map(|mut least| {
-                least.assumptions.extend(carried(species, length_cm, least.measure, &lengths));
-                least.assumptions.extend(row.note.clone());
-                least
-            }),
-        None => Err(format!("the standard has no row `{rule}`")),
-    };
+    let least = least(species, standard, length_cm, adult, animals, age_months);
+    let mut reason = None;
+    let least = least.map_err(|refused| match refused {
+        Some(refused) => sentence(&reason.insert(refused).to_string()),
+        None => format!("the standard has no row `{}`", row_of(species, standard)),
+    });
     let build = least.as_ref().ok().and_then(build_cm);
     let (for_whom, standard) = (for_whom.to_owned(), standard.name.clone());
-    let (reference_length_cm, reason) = (length_cm, refused);
-    Need { for_whom, animals, reference_length_cm, standard, least, reason, build }
+    Need { for_whom, animals, reference_length_cm: length_cm, standard, least, reason, build }
+}
+
+/// The row of a standard that a species names.
+fn row_of<'a>(species: &'a Species, standard: &Standard) -> &'a str {
+    let rule = species.enclosure.get(&standard.name);
+    rule.map(|rule| rule.row.name.as_str()).unwrap_or_default()
+}
+
+/// The least enclosure by one standard for an animal of a length.
+///
+/// # Errors
+/// Why it cannot be worked out; nothing where the standard has no such row.
+pub(super) fn least(
+    species: &Species,
+    standard: &Standard,
+    length_cm: f64,
+    adult: bool,
+    animals: u32,
+    age_months: Option<f64>,
+) -> Result<Minimum, Option<Reason>> {
+    let lengths = BodyLengths { age_months, ..body_lengths(species, length_cm) };
+    let row = standard.rows.get(row_of(species, standard)).ok_or(None)?;
+    let mut least = minimum(row, &lengths, adult, animals).map_err(Some)?;
+    least.assumptions.extend(carried(species, length_cm, least.measure, &lengths));
+    least.assumptions.extend(row.note.clone());
+    Ok(least)
 }
 
 /// The lengths of an animal by every measure that follows from the species' own.

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use crate::quantity::{Quantity, Range};
+use crate::quantity::{self, Quantity, Range};
 
 /// The two ends of a range in the unit of the figure; an open end is absent.
 pub type Ends = (Option<f64>, Option<f64>);
@@ -80,11 +80,6 @@ impl Working {
 /// assert_eq!((number(12.50, 2), number(3.0, 1), number(-0.04, 1)), ("12.5".into(), "3".into(), "0".into()));
 /// ```
 pub fn number(value: f64, decimals: usize) -> String {
-    let written = format!("{value:.decimals$}");
-    let short = if written.contains('.') {
-        written.trim_end_matches('0').trim_end_matches('.')
-    } else {
-        &written
-    };
-    if short == "-0" { "0".to_owned() } else { short.to_owned() }
+    let written = quantity::decimals(value, decimals);
+    if written == "-0" { "0".to_owned() } else { written }
 }

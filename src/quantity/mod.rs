@@ -17,6 +17,7 @@
 mod fault;
 mod unit;
 
+mod decimals;
 mod dimensions;
 mod energy;
 mod latitude;
@@ -33,6 +34,7 @@ mod share;
 mod span;
 mod suggest;
 mod temperature;
+pub use decimals::decimals;
 pub use dimensions::{Dimensions, parse_dimensions};
 pub use energy::{Energy, Power};
 pub use fault::{Fault, FaultKind, Place};

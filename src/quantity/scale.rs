@@ -112,11 +112,9 @@ pub(super) fn number(steps: f64, step: f64) -> String {
             (scaled - scaled.round()).abs() < 1e-9
         })
         .unwrap_or(6);
-    let text = format!("{:.decimals$}", (steps * step).abs());
-    let text =
-        if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { &text };
+    let text = super::decimals((steps * step).abs(), decimals);
     // U+2212, the minus sign, so that it is not taken for the dash of a range.
-    if steps < 0.0 && text != "0" { format!("\u{2212}{text}") } else { text.to_owned() }
+    if steps < 0.0 && text != "0" { format!("\u{2212}{text}") } else { text }
 }
 
 #[cfg(test)]

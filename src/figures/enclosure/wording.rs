@@ -1,14 +1,6 @@
 //! Numbers and lists inside a line of working.
 
-/// Writes a number with at most `places` decimals and no idle zeros.
-pub(super) fn number(value: f64, places: usize) -> String {
-    let text = format!("{value:.places$}");
-    if text.contains('.') {
-        text.trim_end_matches('0').trim_end_matches('.').to_owned()
-    } else {
-        text
-    }
-}
+pub(super) use crate::quantity::decimals as number;
 
 /// Writes a share of 1 as a percentage.
 pub(super) fn percent(share: f64) -> String {

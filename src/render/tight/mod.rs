@@ -7,7 +7,7 @@
 
 mod elements;
 
-use elements::{ALONE, AROUND, IMPLIED, KEPT, VOID};
+use elements::{AROUND, implied_before, is_alone, is_kept, is_void};
 
 /// Closes a page up.
 pub(super) fn tight(page: &str) -> Vec<u8> {
@@ -96,30 +96,31 @@ impl<'a> Closing<'a> {
             self.at += 1;
             return;
         }
-        let name = String::from_utf8_lossy(&self.page[from..from + length]).to_ascii_lowercase();
-        let alone = ALONE.binary_search(&name.as_str()).is_ok();
+        let name = Name::of(&self.page[from..from + length]);
+        let name = name.letters();
+        let alone = is_alone(name);
         if alone {
             self.space = false;
         } else {
             self.settle();
         }
-        if closes && self.is_implied(&name, from + length) {
+        if closes && self.is_implied(name, from + length) {
             self.at = from + length + 1;
             self.glued = true;
             return;
         }
         self.out.extend_from_slice(&self.page[self.at..from + length]);
         self.at = from + length;
-        self.attributes(VOID.contains(&name.as_str()));
+        self.attributes(is_void(name));
         self.glued = alone;
-        if !closes && KEPT.contains(&name.as_str()) {
-            self.kept(&name);
+        if !closes && is_kept(name) {
+            self.kept(name);
         }
     }
 
     /// Whether an end tag says nothing that the next tag does not say. Nothing but white space may stand between the two.
-    fn is_implied(&self, name: &str, after: usize) -> bool {
-        let Ok(row) = IMPLIED.binary_search_by_key(&name, |(name, _)| *name) else { return false };
+    fn is_implied(&self, name: &[u8], after: usize) -> bool {
+        let Some(before) = implied_before(name) else { return false };
         let [b'>', rest @ ..] = &self.page[after..] else { return false };
         let blank = rest.iter().take_while(|byte| is_space(**byte)).count();
         let [b'<', rest @ ..] = &rest[blank..] else { return false };
@@ -130,10 +131,10 @@ impl<'a> Closing<'a> {
         let next = rest.iter().take_while(|byte| is_of_name(**byte)).count();
         let is = |one: &&str| one.as_bytes() == &rest[..next];
         match (ends, name) {
-            (true, "dt") => false,
-            (true, "p") => AROUND.iter().any(is),
+            (true, b"dt") => false,
+            (true, b"p") => AROUND.iter().any(is),
             (true, _) => next > 0,
-            (false, _) => IMPLIED[row].1.iter().any(is),
+            (false, _) => before.iter().any(is),
         }
     }
 
@@ -219,18 +220,39 @@ impl<'a> Closing<'a> {
     }
 
     /// Sets what an element holds as it stands, up to its end.
-    fn kept(&mut self, name: &str) {
+    fn kept(&mut self, name: &[u8]) {
         let rest = self.rest();
         let end = (0..rest.len())
             .find(|at| {
                 rest[*at..].starts_with(b"</")
                     && rest
                         .get(at + 2..at + 2 + name.len())
-                        .is_some_and(|found| found.eq_ignore_ascii_case(name.as_bytes()))
+                        .is_some_and(|found| found.eq_ignore_ascii_case(name))
             })
             .unwrap_or(rest.len());
         self.out.extend_from_slice(&self.page[self.at..self.at + end]);
         self.at += end;
+    }
+}
+
+/// The name of an element in small letters, on the stack: a page has thousands of tags.
+struct Name([u8; Name::LONGEST], usize);
+
+impl Name {
+    /// No element of which anything is known has a longer name.
+    const LONGEST: usize = 10;
+
+    fn of(written: &[u8]) -> Name {
+        let mut letters = [0; Name::LONGEST];
+        let length = if written.len() > Name::LONGEST { 0 } else { written.len() };
+        letters[..length].copy_from_slice(&written[..length]);
+        letters.make_ascii_lowercase();
+        Name(letters, length)
+    }
+
+    /// The letters; none where the name is too long to be known.
+    fn letters(&self) -> &[u8] {
+        &self.0[..self.1]
     }
 }
 
