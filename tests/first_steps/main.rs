@@ -124,7 +124,7 @@ fn a_new_site_compiles() {
     }
     assert!(
         fs::read_to_string(folder.join("out/private/animals/sample/handover.html"))
-            .is_ok_and(|text| text.contains("01632 960102"))
+            .is_ok_and(|text| text.contains("01632\u{a0}960102"))
     );
 }
 
