@@ -311,7 +311,7 @@ pub fn plan(model: &Model) -> Vec<Wanted> {
         wanted.push(Wanted::Record(key.clone()));
     }
     wanted.extend(model.pages.keys().cloned().map(Wanted::Page));
-    wanted.sort_by_key(Wanted::path);
+    wanted.sort_by_cached_key(Wanted::path);
     wanted
 }
 
