@@ -2,6 +2,7 @@
 
 use clap::Args;
 
+use crate::finding::draw;
 use crate::preview::{Following, Served, Watched, follow};
 
 use super::format::Format;
@@ -54,8 +55,10 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
             );
             let _ = outside.out.flush();
         },
-        tell: &mut |findings, sources| {
-            let _ = Format::Human.tell(findings, sources, &mut words.borrow_mut());
+        tell: &mut |new, all, sources| {
+            let mut outside = words.borrow_mut();
+            let drawn = draw::draw(new, outside.colour, &|file| sources.shown(file));
+            let _ = writeln!(outside.err, "{drawn}{}", draw::count(all));
         },
         say: &mut |sentence| {
             let _ = writeln!(words.borrow_mut().err, "wardsheet: {sentence}");

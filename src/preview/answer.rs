@@ -55,6 +55,7 @@ fn start(watched: &RwLock<Watched>, bell: &Bell) -> Answer {
     let above = Above {
         findings: &findings,
         sources: watched.sources(),
+        newest: watched.newest(),
         held_back: watched.is_held_back(),
         changes: bell.changes(),
     };
@@ -78,15 +79,26 @@ fn page(path: &str, watched: &RwLock<Watched>, bell: &Bell) -> Answer {
     let mut findings = watched.findings();
     let held_back = watched.is_held_back() || broken.is_some();
     findings.extend(broken);
-    let above = Above { findings: &findings, sources: watched.sources(), held_back, changes };
+    let above = Above {
+        findings: &findings,
+        sources: watched.sources(),
+        newest: watched.newest(),
+        held_back,
+        changes,
+    };
     Answer::of(status, media, above.page(&String::from_utf8_lossy(&bytes)))
 }
 
 /// Where the site has never been free of errors there is no page at all: the findings stand alone.
 fn start_if_nothing(watched: &Watched, changes: u64) -> Answer {
     let findings = watched.findings();
-    let above =
-        Above { findings: &findings, sources: watched.sources(), held_back: false, changes };
+    let above = Above {
+        findings: &findings,
+        sources: watched.sources(),
+        newest: watched.newest(),
+        held_back: false,
+        changes,
+    };
     Answer::of(404, HTML, above.start(watched.title(), watched.paths()))
 }
 

@@ -1,6 +1,9 @@
 //! What the preview puts around a page: what is wrong, and the script that waits for the next edit.
 
-use crate::finding::{Finding, Severity, draw};
+use std::cmp::Reverse;
+use std::collections::BTreeSet;
+
+use crate::finding::{FileId, Finding, Severity, draw};
 use crate::source::Sources;
 
 /// The script that has a page set anew when the site has changed. It is the only one, and only here.
@@ -8,12 +11,18 @@ pub(super) const SCRIPT: &str = include_str!("follow.js");
 /// How what is wrong is shown.
 pub(super) const STYLE: &str = include_str!("preview.css");
 
+/// So many findings are drawn above a page. A large site has thousands, which nobody reads there, and drawing them takes longer
+/// than everything else that an edit asks for.
+const MOST_DRAWN: usize = 50;
+
 /// What is wrong, as it is shown above a page.
 pub(super) struct Above<'a> {
     /// The findings, sorted.
     pub(super) findings: &'a [Finding],
     /// The files that they are in.
     pub(super) sources: &'a Sources,
+    /// Of them those that were edited last.
+    pub(super) newest: &'a BTreeSet<FileId>,
     /// Whether the page is that of an earlier edit.
     pub(super) held_back: bool,
     /// How many changes the page has seen.
@@ -59,13 +68,32 @@ impl Above<'_> {
         } else {
             ""
         };
-        let drawn = draw::draw(self.findings, false, &|file| self.sources.shown(file));
+        let foremost = self.foremost();
+        let drawn = draw::draw(&foremost, false, &|file| self.sources.shown(file));
+        let rest = match self.findings.len() - foremost.len() {
+            0 => String::new(),
+            rest => format!("<p>{rest} more are told by <code>wardsheet proof</code>.</p>"),
+        };
         format!(
-            "<aside class=\"preview-findings{}\" aria-label=\"Findings\"><details{open}><summary>{heading}: {}</summary><pre>{}</pre></details></aside>",
+            "<aside class=\"preview-findings{}\" aria-label=\"Findings\"><details{open}><summary>{heading}: {}</summary><pre>{}</pre>{rest}</details></aside>",
             if self.held_back { " preview-held" } else { "" },
             escape(&draw::count(self.findings)),
             escape(drawn.trim_end()),
         )
+    }
+
+    /// The findings that are drawn, in the order of all: errors before others, then what is in the files edited last, then the
+    /// graver.
+    fn foremost(&self) -> Vec<Finding> {
+        let rank = |finding: &Finding| {
+            let is_new = finding.place.is_some_and(|place| self.newest.contains(&place.file));
+            Reverse((finding.severity == Severity::Error, is_new, finding.severity))
+        };
+        let mut numbers: Vec<usize> = (0..self.findings.len()).collect();
+        numbers.sort_by_key(|number| rank(&self.findings[*number]));
+        numbers.truncate(MOST_DRAWN);
+        numbers.sort_unstable();
+        numbers.into_iter().map(|number| self.findings[number].clone()).collect()
     }
 
     /// The page that lists what there is to look at.
@@ -99,4 +127,43 @@ impl Above<'_> {
 
 fn escape(text: &str) -> String {
     text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::finding::Place;
+    use crate::proof::TEMPLATE_BROKEN;
+    use crate::source::Role;
+
+    #[test]
+    fn of_many_findings_errors_and_those_of_the_newest_edit_are_drawn() {
+        let mut sources = Sources::default();
+        let file = |name: &str, sources: &mut Sources| {
+            let layer = crate::source::Layer::Own;
+            sources.add(format!("animals/{name}.toml"), Role::Animal, name, layer, "a\n".to_owned())
+        };
+        let (other, edited) = (file("ditto", &mut sources), file("juniper", &mut sources));
+        let finding = |file, severity, message: String| Finding {
+            severity,
+            ..Finding::new(&TEMPLATE_BROKEN, Place::new(file, 0..1), message)
+        };
+        let mut findings: Vec<Finding> = (0..200)
+            .map(|number| finding(other, Severity::Warning, format!("number {number}.")))
+            .collect();
+        findings.push(finding(edited, Severity::Note, "the newest".to_owned()));
+        findings.push(finding(other, Severity::Error, "the gravest".to_owned()));
+        let newest = BTreeSet::from([edited]);
+        let above = Above {
+            findings: &findings,
+            sources: &sources,
+            newest: &newest,
+            held_back: true,
+            changes: 1,
+        };
+        let panel = above.panel();
+        assert!(panel.contains("the newest") && panel.contains("the gravest"), "{panel}");
+        assert!(panel.contains("number 47.") && !panel.contains("number 48."), "{panel}");
+        assert!(panel.contains("<p>152 more are told by"), "{panel}");
+    }
 }

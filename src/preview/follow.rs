@@ -1,12 +1,15 @@
 //! The loop: files change, are read, are looked at in part and then whole, and every open page is told.
 
+use std::collections::BTreeSet;
 use std::path::PathBuf;
 use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
-use std::sync::{PoisonError, RwLock};
-use std::time::Duration;
+use std::sync::{Arc, PoisonError, RwLock, RwLockReadGuard, RwLockWriteGuard};
+use std::time::{Duration, Instant};
+
+use rayon::{ThreadPool, ThreadPoolBuilder};
 
 use crate::compile::Checked;
-use crate::finding::Finding;
+use crate::finding::{Finding, Place, Severity};
 use crate::source::Sources;
 
 use super::bell::Bell;
@@ -18,6 +21,10 @@ use super::watched::{Change, Watched};
 const QUIET: Duration = Duration::from_millis(8);
 /// How many of those waits there are at most, so that a program that writes without end does not hold the preview up.
 const WAITS: usize = 12;
+
+/// How long nothing must have been saved before the whole site is looked at: until then the page that was edited is shown, and
+/// whoever saves again would have all of it done again.
+const STILL: Duration = Duration::from_millis(300);
 
 /// What the loop is told.
 pub(super) enum News {
@@ -37,8 +44,8 @@ pub struct Following<'a> {
     pub read: &'a dyn Fn() -> Result<(Sources, Vec<Finding>), String>,
     /// Is called once edits are followed and Ctrl-C is heard.
     pub ready: &'a mut dyn FnMut(),
-    /// Is told what is wrong each time it changes.
-    pub tell: &'a mut dyn FnMut(&[Finding], &Sources),
+    /// Is told what is wrong each time it changes: what was not told before, and all there is.
+    pub tell: &'a mut dyn FnMut(&[Finding], &[Finding], &Sources),
     /// Is told a sentence that is no finding.
     pub say: &'a mut dyn FnMut(&str),
 }
@@ -84,82 +91,140 @@ pub fn follow(
     let (watched, bell) = (RwLock::new(watched), Bell::default());
     std::thread::scope(|scope| {
         scope.spawn(|| served.run(&watched, &bell));
-        listen(&news, &sender, &watched, &bell, &mut following);
+        let cores = rayon::current_num_threads().saturating_sub(1).max(1);
+        let cores = ThreadPoolBuilder::new().num_threads(cores).build().ok().map(Arc::new);
+        Loop {
+            news: &news,
+            sender: &sender,
+            watched: &watched,
+            bell: &bell,
+            following: &mut following,
+            cores,
+            later: None,
+            told: Vec::new(),
+        }
+        .listen();
         bell.close();
         served.end();
     });
     Ok(())
 }
 
-fn listen(
-    news: &Receiver<News>,
-    sender: &Sender<News>,
-    watched: &RwLock<Watched>,
-    bell: &Bell,
-    following: &mut Following<'_>,
-) {
-    let mut failure = None;
-    let mut waiting = Vec::new();
-    loop {
-        let next = waiting.pop().or_else(|| news.recv().ok()).unwrap_or(News::End);
-        match next {
-            News::End => return,
-            News::Files => {
-                waiting.extend(until_quiet(news));
-                match (following.read)() {
-                    Ok((sources, read)) => {
-                        failure = None;
-                        take(sources, read, sender, watched, bell, following);
-                    }
-                    // Said once, not at every event: the folder may be away for a while.
-                    Err(sentence) if failure.as_ref() == Some(&sentence) => {}
-                    Err(sentence) => {
-                        (following.say)(&sentence);
-                        failure = Some(sentence);
+/// The loop, with what it has to remember.
+struct Loop<'a, 'f> {
+    news: &'a Receiver<News>,
+    sender: &'a Sender<News>,
+    watched: &'a RwLock<Watched>,
+    bell: &'a Bell,
+    following: &'a mut Following<'f>,
+    /// The cores for looking at the whole site: all but one, which is left to the next edit. None where there are no threads.
+    cores: Option<Arc<ThreadPool>>,
+    /// When the whole site is to be looked at.
+    later: Option<Instant>,
+    /// What was told last.
+    told: Vec<Finding>,
+}
+
+impl Loop<'_, '_> {
+    fn listen(mut self) {
+        let told = self.now().findings();
+        self.told = told;
+        let mut failure = None;
+        let mut waiting = Vec::new();
+        loop {
+            match waiting.pop().map_or_else(|| self.hear(), Some) {
+                Some(News::End) => return,
+                Some(News::Files) => {
+                    waiting.extend(until_quiet(self.news));
+                    match (self.following.read)() {
+                        Ok((sources, read)) => {
+                            failure = None;
+                            self.take(sources, read);
+                        }
+                        // Said once, not at every event: the folder may be away for a while.
+                        Err(sentence) if failure.as_ref() == Some(&sentence) => {}
+                        Err(sentence) => {
+                            (self.following.say)(&sentence);
+                            failure = Some(sentence);
+                        }
                     }
                 }
-            }
-            News::Whole(reading, checked) => {
-                let mut watched = watched.write().unwrap_or_else(PoisonError::into_inner);
-                let before = watched.findings();
-                if watched.take_whole(reading, *checked) {
-                    bell.ring();
-                    tell(&watched, &before, following);
+                Some(News::Whole(reading, checked)) => {
+                    if self.anew().take_whole(reading, *checked) {
+                        self.bell.ring();
+                    }
+                    self.tell();
+                }
+                None => {
+                    self.tell();
+                    self.look_at_all();
                 }
             }
         }
     }
-}
 
-/// Takes what was read, rings, and has the whole site looked at on another thread.
-fn take(
-    sources: Sources,
-    read: Vec<Finding>,
-    sender: &Sender<News>,
-    watched: &RwLock<Watched>,
-    bell: &Bell,
-    following: &mut Following<'_>,
-) {
-    let mut watched = watched.write().unwrap_or_else(PoisonError::into_inner);
-    let before = watched.findings();
-    match watched.take(sources, read) {
-        Change::Nothing => return,
-        Change::Part => {
-            bell.ring();
-            tell(&watched, &before, following);
+    /// The next news; none once it has been still for long enough.
+    fn hear(&self) -> Option<News> {
+        let Some(later) = self.later else { return Some(self.news.recv().unwrap_or(News::End)) };
+        match self.news.recv_timeout(later.saturating_duration_since(Instant::now())) {
+            Ok(news) => Some(news),
+            Err(RecvTimeoutError::Timeout) => None,
+            Err(RecvTimeoutError::Disconnected) => Some(News::End),
         }
-        Change::Unknown => {}
     }
-    let (reading, look) = watched.whole();
-    let sender = sender.clone();
-    std::thread::spawn(move || drop(sender.send(News::Whole(reading, Box::new(look())))));
+
+    fn now(&self) -> RwLockReadGuard<'_, Watched> {
+        self.watched.read().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    fn anew(&self) -> RwLockWriteGuard<'_, Watched> {
+        self.watched.write().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    /// Takes what was read and rings. What was edited is told at the next stillness: drawing it is not to hold up the page.
+    fn take(&mut self, sources: Sources, read: Vec<Finding>) {
+        let change = self.anew().take(sources, read);
+        match change {
+            Change::Nothing => {}
+            Change::Part => {
+                self.bell.ring();
+                self.later = Some(Instant::now() + STILL);
+            }
+            Change::Unknown => self.look_at_all(),
+        }
+    }
+
+    /// Has the whole site looked at on other threads.
+    fn look_at_all(&mut self) {
+        self.later = None;
+        let (reading, look) = self.now().whole();
+        let (sender, cores) = (self.sender.clone(), self.cores.clone());
+        std::thread::spawn(move || {
+            let checked = match cores {
+                Some(cores) => cores.install(look),
+                None => look(),
+            };
+            drop(sender.send(News::Whole(reading, Box::new(checked))));
+        });
+    }
+
+    fn tell(&mut self) {
+        let watched = self.watched.read().unwrap_or_else(PoisonError::into_inner);
+        let now = watched.findings();
+        if now == self.told {
+            return;
+        }
+        let known: BTreeSet<_> = self.told.iter().map(told_by).collect();
+        let is_new = |finding: &&Finding| !known.contains(&told_by(finding));
+        let new: Vec<Finding> = now.iter().filter(is_new).cloned().collect();
+        (self.following.tell)(&new, &now, watched.sources());
+        self.told = now;
+    }
 }
 
-fn tell(watched: &Watched, before: &[Finding], following: &mut Following<'_>) {
-    let now = watched.findings();
-    if now != before {
-        (following.tell)(&now, watched.sources());
-    }
+/// What tells a finding from others.
+fn told_by(finding: &Finding) -> (Option<Place>, Severity, &str) {
+    (finding.place, finding.severity, &finding.message)
 }
 
 /// Waits until no file has changed for a moment. What else was told meanwhile is handed back, the newest first.

@@ -45,6 +45,11 @@ impl Edited {
         Some(edited)
     }
 
+    /// The files that have another text.
+    pub(super) fn files(&self) -> &BTreeSet<FileId> {
+        &self.files
+    }
+
     /// Whether no file has another text.
     pub(super) fn is_nothing(&self) -> bool {
         self.files.is_empty()

@@ -1,13 +1,13 @@
 //! The last good site, and what is wrong with the files as they are.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::convert::Infallible;
 use std::sync::{Arc, Mutex, PoisonError};
 
 use jiff::civil::Date;
 
 use crate::compile::{Checked, Pages, check};
-use crate::finding::{Finding, stops};
+use crate::finding::{FileId, Finding, stops};
 use crate::render::{File, Look};
 use crate::sheets::{Wanted, plan};
 use crate::source::Sources;
@@ -22,6 +22,10 @@ pub struct Watched {
     findings: Vec<Finding>,
     broken_templates: Vec<Finding>,
     good: Option<Good>,
+    /// The files that were edited last.
+    newest: BTreeSet<FileId>,
+    /// Whether templates may be others than those in use.
+    look_is_old: bool,
     /// How many times the files have been read.
     readings: u64,
 }
@@ -57,6 +61,8 @@ impl Watched {
             findings: Vec::new(),
             broken_templates: Vec::new(),
             good: None,
+            newest: BTreeSet::new(),
+            look_is_old: true,
             readings: 0,
         };
         watched.settle(check(&sources, read, as_of));
@@ -72,6 +78,8 @@ impl Watched {
         self.readings += 1;
         self.sources = Arc::new(sources);
         self.read = read;
+        self.look_is_old |= edited.as_ref().is_none_or(Edited::touches_the_look);
+        self.newest = edited.as_ref().map(|edited| edited.files().clone()).unwrap_or_default();
         let (Some(edited), Some(good)) = (edited, &mut self.good) else { return Change::Unknown };
         if edited.touches_the_care() {
             let narrowed = edited.narrowed(&self.sources, &good.checked);
@@ -83,9 +91,7 @@ impl Watched {
                 good.pages = pages(&good.checked);
             }
         }
-        if edited.touches_the_look() {
-            self.renew_look();
-        }
+        self.renew_look();
         Change::Part
     }
 
@@ -125,6 +131,7 @@ impl Watched {
             None => match Look::new(&self.sources) {
                 Ok(look) => {
                     self.broken_templates.clear();
+                    self.look_is_old = false;
                     self.good =
                         Some(Good { look, pages: pages(&checked), checked, set: Mutex::default() });
                 }
@@ -133,9 +140,10 @@ impl Watched {
         }
     }
 
-    /// Reads the templates and the theme anew; templates that do not work leave the earlier ones in use.
+    /// Reads templates that have been edited anew; such as do not work leave the earlier ones in use.
     fn renew_look(&mut self) {
-        let Some(good) = &mut self.good else { return };
+        let Some(good) = self.good.as_mut().filter(|_| self.look_is_old) else { return };
+        self.look_is_old = false;
         match Look::new(&self.sources) {
             Ok(look) => {
                 good.look = look;
@@ -148,14 +156,21 @@ impl Watched {
     /// What is wrong or doubtful in the files as they are.
     pub fn findings(&self) -> Vec<Finding> {
         let mut all = self.findings.clone();
-        all.extend(self.broken_templates.iter().cloned());
-        crate::finding::sort(&mut all);
+        if !self.broken_templates.is_empty() {
+            all.extend(self.broken_templates.iter().cloned());
+            crate::finding::sort(&mut all);
+        }
         all
     }
 
     /// Whether the pages are those of an earlier edit, because the newest has an error.
     pub fn is_held_back(&self) -> bool {
         stops(&self.findings) || !self.broken_templates.is_empty()
+    }
+
+    /// The files that were edited last; none where that is not known.
+    pub(super) fn newest(&self) -> &BTreeSet<FileId> {
+        &self.newest
     }
 
     /// The files as they are, for drawing findings.

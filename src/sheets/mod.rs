@@ -147,7 +147,7 @@ pub fn plan(model: &Model) -> Vec<Wanted> {
         public.map(|wanted| Wanted::In(language.to_owned(), Box::new(wanted.clone())))
     });
     wanted.extend(further.collect::<Vec<_>>());
-    wanted.sort_by_key(Wanted::path);
+    wanted.sort_by_cached_key(Wanted::path);
     wanted
 }
 

@@ -61,7 +61,11 @@ pub(crate) const ROWS: &[Row] = &[
         &["jiff", "rayon"],
     ),
     ("preview", &["finding", "source", "sheets", "render", "compile", "preview"], &["jiff"]),
-    ("preview/follow.rs", &["finding", "source", "compile", "preview"], &["ctrlc", "notify"]),
+    (
+        "preview/follow.rs",
+        &["finding", "source", "compile", "preview"],
+        &["ctrlc", "notify", "rayon"],
+    ),
     ("preview/watch.rs", &["preview"], &["notify"]),
     ("preview/serve.rs", &["preview"], &["tiny_http"]),
     (
