@@ -1,11 +1,13 @@
 //! The files that stand beside the pages: the theme, photos written anew, calendars, and the note in the private part.
 
+use std::collections::BTreeMap;
+
 use rayon::prelude::*;
 
 use crate::finding::{self, Finding};
 use crate::model::Animal;
 use crate::parse::photo_fault;
-use crate::photo::{Fault, Kept};
+use crate::photo::{Fault, prints};
 use crate::render::{File, calendar, theme};
 use crate::sheets::edition::Edition;
 use crate::sheets::picture::{Printed, print_name, printed};
@@ -52,31 +54,36 @@ pub(super) fn photos<E: Send>(
     wants: &(impl Fn(&str) -> bool + Sync),
     take: &(impl Fn(File) -> Result<(), E> + Sync + ?Sized),
 ) -> Result<(), Halt<E>> {
-    // One photo may be named by many animals; it is decoded once.
-    let kept = Kept::default();
-    let one = |one: &Printed| -> Result<(), Halt<E>> {
+    let all = printed(&Edition::of_site(&checked.model));
+    // One photo may be named by many animals; it is decoded once, and its prints are let go with the last folder that they
+    // stand in.
+    let mut by_photo: BTreeMap<&str, Vec<&Printed>> = BTreeMap::new();
+    for one in &all {
+        by_photo.entry(&one.photo.name).or_default().push(one);
+    }
+    let one = |(name, namings): (&str, Vec<&Printed>)| -> Result<(), Halt<E>> {
         // Every print of a photo stands beside the others: where the folder is not wanted none of them is made.
-        let folders = one.folders.iter().filter(|folder| wants(&format!("{folder}/")));
-        let folders: Vec<&String> = folders.collect();
-        if folders.is_empty() {
+        let is_wanted = |folder: &&String| wants(&format!("{folder}/"));
+        let wanted = |one: &&Printed| one.folders.iter().any(|folder| is_wanted(&folder));
+        let namings: Vec<&Printed> = namings.into_iter().filter(wanted).collect();
+        if namings.is_empty() {
             return Ok(());
         }
-        // A photo that has gone since it was measured is as good as one that breaks off.
-        let fault = |fault: &Fault| Halt::Broken(vec![photo_fault(&one.photo, fault)]);
-        let Some(Ok(bytes)) = sources.photo(&one.photo.name) else {
-            return Err(fault(&Fault::Broken));
+        let fault = |fault: &Fault| {
+            Halt::Broken(namings.iter().map(|one| photo_fault(&one.photo, fault)).collect())
         };
-        let prints = kept.prints(&bytes);
-        for print in prints.as_ref().as_ref().map_err(fault)? {
-            for folder in &folders {
+        // A photo that has gone since it was measured is as good as one that breaks off.
+        let Some(Ok(bytes)) = sources.photo(name) else { return Err(fault(&Fault::Broken)) };
+        let prints = prints(&bytes).map_err(|found| fault(&found))?;
+        for folder in namings.iter().flat_map(|one| &one.folders).filter(is_wanted) {
+            for print in &prints {
                 let path = format!("{folder}/{}", print_name(print.width, print.height));
                 take(File { path, bytes: print.bytes.clone() }).map_err(Halt::Refused)?;
             }
         }
         Ok(())
     };
-    let made: Vec<Result<(), Halt<E>>> =
-        printed(&Edition::of_site(&checked.model)).par_iter().map(one).collect();
+    let made: Vec<Result<(), Halt<E>>> = by_photo.into_par_iter().map(one).collect();
     let mut broken: Vec<Finding> = Vec::new();
     for result in made {
         match result {

@@ -7,16 +7,12 @@
 //!
 //! Everything here is pure: bytes in, bytes out. The same bytes give the same prints.
 
-mod kept;
-
 use std::io::Cursor;
 
 use image::codecs::jpeg::JpegEncoder;
 use image::imageops::FilterType;
 use image::metadata::Orientation;
 use image::{DynamicImage, ImageDecoder, ImageFormat, ImageReader, Limits, RgbImage};
-
-pub use kept::Kept;
 
 /// The longest side that a picture may have, in pixels: twice that of the largest cameras in common use.
 pub const LONGEST_SIDE: u32 = 20_000;

@@ -1,8 +1,6 @@
-use std::sync::Arc;
-
 use image::{ImageFormat, Rgb, RgbImage, Rgba, RgbaImage};
 
-use super::{Fault, Kept, Look, look, prints, sizes};
+use super::{Fault, Look, look, prints, sizes};
 
 fn encoded(picture: &image::DynamicImage, format: ImageFormat) -> Vec<u8> {
     let mut bytes = std::io::Cursor::new(Vec::new());
@@ -140,15 +138,7 @@ fn no_picture_is_made_larger_and_none_loses_a_side() {
 }
 
 #[test]
-fn the_same_photo_is_decoded_once_and_gives_the_same_bytes() {
+fn the_same_photo_gives_the_same_bytes() {
     let bytes = encoded(&two_halves(700, 500), ImageFormat::Png);
     assert_eq!(prints(&bytes), prints(&bytes));
-    let kept = Kept::default();
-    let first = kept.prints(&bytes);
-    assert!(Arc::ptr_eq(&first, &kept.prints(&bytes)));
-    kept.forget_unused();
-    assert!(Arc::ptr_eq(&first, &kept.prints(&bytes)), "it was in use");
-    kept.forget_unused();
-    kept.forget_unused();
-    assert!(!Arc::ptr_eq(&first, &kept.prints(&bytes)), "nobody asked for it");
 }

@@ -92,10 +92,7 @@ impl Stage {
             Ok(_) => return Err(WriteError::InTheWay(place)),
         };
         if fate != Fate::Unchanged {
-            let waiting = self.out.join(STAGE).join(FILES).join(&file.path);
-            create_folder(&waiting)?;
-            std::fs::write(&waiting, &file.bytes)
-                .map_err(|error| WriteError::Io(waiting.clone(), error))?;
+            write_waiting(&self.out.join(STAGE).join(FILES).join(&file.path), &file.bytes)?;
         }
         let mut put = self.put.lock().unwrap_or_else(PoisonError::into_inner);
         put.paths.insert(file.path.clone());
@@ -129,12 +126,13 @@ impl Stage {
             return Ok(counts);
         }
         let stage = self.out.join(STAGE);
-        // What may still run out of room is done before the step that counts: the list, and the folders to move to.
-        let waiting = stage.join(LISTS).join(list);
-        create_folder(&waiting)?;
-        std::fs::write(&waiting, text).map_err(|error| WriteError::Io(waiting.clone(), error))?;
-        for path in waiting_files(&stage)? {
-            create_folder(&self.out.join(path))?;
+        // What may still fail is done before the step that counts: the list needs room, and a folder cannot take the place of a
+        // file.
+        write_waiting(&stage.join(LISTS).join(list), text.as_bytes())?;
+        for Move { place, .. } in moves(&stage.join(FILES), &self.out)? {
+            if let Some(parent) = place.parent().filter(|parent| !parent.is_dir()) {
+                return Err(WriteError::InTheWay(parent.to_owned()));
+            }
         }
         let swap = self.out.join(SWAP);
         std::fs::rename(&stage, &swap).map_err(|error| WriteError::Io(swap, error))?;
@@ -163,14 +161,18 @@ impl Drop for Stage {
 /// Moves what lies in the swap to its place, and removes what its lists no longer hold. Returns how many files were removed.
 ///
 /// Every step can be done again, so that it does not matter where an earlier run was interrupted.
+///
+/// A folder that is not there yet comes in one step with all that is in it, the whole site of a first compile in two. Where
+/// there is one it is not exchanged as a whole: it may hold files of other hands, those that have not changed would have to be
+/// copied or linked into the new one, and no step that every system knows puts one folder in the place of another, so that a
+/// run killed between the two would leave none at all. So its files are moved one by one, and a run that is killed meanwhile
+/// leaves whole files, of the old site and the new, until the next one goes on.
 fn finish(out: &Path) -> Result<usize, WriteError> {
     let swap = out.join(SWAP);
     if !swap.is_dir() {
         return Ok(0);
     }
-    for path in waiting_files(&swap)? {
-        let (from, place) = (swap.join(FILES).join(&path), out.join(&path));
-        create_folder(&place)?;
+    for Move { from, place } in moves(&swap.join(FILES), out)? {
         std::fs::rename(&from, &place).map_err(|error| WriteError::Io(place, error))?;
     }
     let mut removed = 0;
@@ -194,29 +196,42 @@ fn finish(out: &Path) -> Result<usize, WriteError> {
     Ok(removed)
 }
 
-/// The files that wait in the stage or the swap, by their paths below the output folder, in order.
-fn waiting_files(folder: &Path) -> Result<Vec<PathBuf>, WriteError> {
-    let root = folder.join(FILES);
+/// Writes a file that waits. That its folder is missing is found out by trying: most have come with another file.
+fn write_waiting(waiting: &Path, bytes: &[u8]) -> Result<(), WriteError> {
+    let mut written = std::fs::write(waiting, bytes);
+    if written.as_ref().is_err_and(is_absent) {
+        create_folder(waiting)?;
+        written = std::fs::write(waiting, bytes);
+    }
+    written.map_err(|error| WriteError::Io(waiting.to_owned(), error))
+}
+
+/// A file that waits, or a whole folder, and its place.
+struct Move {
+    from: PathBuf,
+    place: PathBuf,
+}
+
+/// What brings all that waits in a folder to its place, in order of the places: a folder goes as a whole where there is none.
+fn moves(waiting: &Path, place: &Path) -> Result<Vec<Move>, WriteError> {
     let mut found = Vec::new();
-    let mut open = vec![PathBuf::new()];
-    while let Some(inside) = open.pop() {
-        let folder = root.join(&inside);
-        let refused = |error| WriteError::Io(folder.clone(), error);
-        let entries = match std::fs::read_dir(&folder) {
+    let mut open = vec![Move { from: waiting.to_owned(), place: place.to_owned() }];
+    while let Some(folder) = open.pop() {
+        let refused = |error| WriteError::Io(folder.from.clone(), error);
+        let entries = match std::fs::read_dir(&folder.from) {
             Err(error) if is_absent(&error) => continue,
             entries => entries.map_err(refused)?,
         };
         for entry in entries {
             let entry = entry.map_err(refused)?;
-            let path = inside.join(entry.file_name());
-            if entry.file_type().map_err(refused)?.is_dir() {
-                open.push(path)
-            } else {
-                found.push(path)
-            }
+            let place = folder.place.join(entry.file_name());
+            let is_there = std::fs::symlink_metadata(&place).is_ok();
+            let parts = is_there && entry.file_type().map_err(refused)?.is_dir();
+            let one = Move { from: entry.path(), place };
+            if parts { open.push(one) } else { found.push(one) }
         }
     }
-    found.sort();
+    found.sort_by(|a, b| a.place.cmp(&b.place));
     Ok(found)
 }
 

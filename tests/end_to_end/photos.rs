@@ -232,6 +232,24 @@ fn a_photo_outside_the_folder_is_not_reached() {
 }
 
 #[test]
+fn a_photo_that_two_animals_share_stands_in_the_folders_of_both() {
+    let site = with_photo("photo-shared", "juniper.jpg", &from_a_camera(1), true);
+    let text = site.text("animals/juniper.toml").replacen("Juniper", "Linden", 1);
+    site.put("animals/linden.toml", text.replace("000 000 000 000 001", "000 000 000 000 002"));
+    site.compile();
+    let files = tree(&site.out());
+    let first = prints(&files, "public/animals/juniper/");
+    assert!(!first.is_empty());
+    for folder in ["public/animals/linden/", "private/animals/juniper/", "private/animals/linden/"]
+    {
+        let bytes = |prints: &[(&str, &[u8])]| -> Vec<Vec<u8>> {
+            prints.iter().map(|(_, bytes)| bytes.to_vec()).collect()
+        };
+        assert_eq!(bytes(&prints(&files, folder)), bytes(&first), "{folder}");
+    }
+}
+
+#[test]
 fn the_same_photo_gives_the_same_bytes() {
     let site = with_photo("photo-same", "juniper.jpg", &from_a_camera(6), true);
     site.compile();

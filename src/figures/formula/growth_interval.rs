@@ -93,11 +93,13 @@ impl<'a> Likelihood<'a> {
 
     /// The rates that go with an adult length, weighted; and the logarithm of the sum of their likelihoods.
     pub(crate) fn rates(&mut self, log_adult: f64) -> (f64, [WeightedRate; NODES]) {
-        let spread = (2.0 / self.likeliest_rate(log_adult).curvature).sqrt();
+        let likeliest = self.likeliest_rate(log_adult);
+        let spread = (2.0 / likeliest.curvature).sqrt();
         let middle = self.log_rate;
         let nodes = HERMITE.map(|(node, log_weight)| {
             let log_rate = middle + spread * node;
-            let at = self.at(log_adult, log_rate);
+            // The middle node is the likeliest rate itself.
+            let at = if node == 0.0 { likeliest } else { self.at(log_adult, log_rate) };
             (
                 log_weight - at.surprise,
                 WeightedRate { log_rate, first_cm: at.first_cm, weight: 0.0 },
