@@ -36,6 +36,9 @@ pub(super) enum News {
     End,
 }
 
+/// Takes the findings that were not told before, all there are, and the files that they are in.
+pub type Teller<'a> = dyn FnMut(&[Finding], &[Finding], &Sources) + 'a;
+
 /// What a preview is given to work with.
 pub struct Following<'a> {
     /// The folders to watch: the site's, and its libraries'.
@@ -45,7 +48,7 @@ pub struct Following<'a> {
     /// Is called once edits are followed and Ctrl-C is heard.
     pub ready: &'a mut dyn FnMut(),
     /// Is told what is wrong each time it changes: what was not told before, and all there is.
-    pub tell: &'a mut dyn FnMut(&[Finding], &[Finding], &Sources),
+    pub tell: &'a mut Teller<'a>,
     /// Is told a sentence that is no finding.
     pub say: &'a mut dyn FnMut(&str),
 }
