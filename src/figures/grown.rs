@@ -21,16 +21,10 @@ pub struct GrownSpace {
 /// Joins what the standards ask for, sex by sex and form by form, and keeps the one that needs the largest floor, then the
 /// largest volume. None where no standard could be worked out.
 pub fn grown_space(needs: &[Need]) -> Option<GrownSpace> {
-    let mut kinds: Vec<&str> = Vec::new();
-    for need in needs {
-        if !kinds.contains(&need.for_whom.as_str()) {
-            kinds.push(&need.for_whom);
-        }
-    }
-    let of_kind = |kind: &str| {
-        let own: Vec<Need> = needs.iter().filter(|need| need.for_whom == kind).cloned().collect();
+    let of_kind = |(kind, own): (&str, Vec<&Need>)| {
         let left_out = own.iter().filter(|need| need.least.is_err());
         let left_out = left_out.map(|need| need.standard.clone()).collect();
+        let own = own.into_iter().cloned().collect();
         let [length, width, height] = space::join(own)?.build?.inside_cm;
         Some(GrownSpace {
             inside_cm: [length, width, height],
@@ -40,7 +34,7 @@ pub fn grown_space(needs: &[Need]) -> Option<GrownSpace> {
         })
     };
     let weight = |space: &GrownSpace| (space.floor_m2, space.inside_cm[2]);
-    let all = kinds.into_iter().filter_map(of_kind);
+    let all = space::by_kind(needs).into_iter().filter_map(of_kind);
     all.reduce(|most, next| if weight(&next) > weight(&most) { next } else { most })
 }
 

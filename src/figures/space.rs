@@ -1,6 +1,6 @@
 //! The least enclosure by each standard in force: for a species when grown, and for one animal now and grown.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use crate::model::standard::Measure as RuleMeasure;
 use crate::model::word::{Kind, Measure, Sex};
@@ -296,16 +296,27 @@ pub fn ladder(model: &Model, species: &Species) -> Vec<Rung> {
     rungs
 }
 
+/// The needs of each kind of animal, in the order in which the kinds come first.
+pub fn by_kind(needs: &[Need]) -> Vec<(&str, Vec<&Need>)> {
+    let mut numbers: BTreeMap<&str, usize> = BTreeMap::new();
+    let mut kinds: Vec<(&str, Vec<&Need>)> = Vec::new();
+    for need in needs {
+        let number = *numbers.entry(&need.for_whom).or_insert(kinds.len());
+        match kinds.get_mut(number) {
+            Some((_, own)) => own.push(need),
+            None => kinds.push((&need.for_whom, vec![need])),
+        }
+    }
+    kinds
+}
+
 /// How many times the smallest floor asked for by a standard the largest is, for the same kind of animal.
 pub fn disagreement(needs: &[Need]) -> Option<f64> {
-    let floors = |whom: &str| {
-        let same = needs.iter().filter(|need| need.for_whom == whom);
-        same.filter_map(|need| need.least.as_ref().ok()?.floor_m2()).collect::<Vec<f64>>()
-    };
-    let ratios = needs.iter().map(|need| {
-        let floors = floors(&need.for_whom);
-        let least = floors.iter().copied().fold(f64::MAX, f64::min);
-        floors.iter().copied().fold(0.0, f64::max) / least
+    let ratios = by_kind(needs).into_iter().map(|(_, own)| {
+        let floors = own.iter().filter_map(|need| need.least.as_ref().ok()?.floor_m2());
+        let ends = floors
+            .fold((f64::MAX, 0.0_f64), |(least, most), floor| (floor.min(least), floor.max(most)));
+        ends.1 / ends.0
     });
     ratios
         .filter(|ratio| ratio.is_finite())

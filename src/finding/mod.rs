@@ -15,6 +15,21 @@ pub use code::{Code, Severity, Subject};
 pub use nearest::did_you_mean;
 pub use place::{FileId, Place};
 
+/// The longest sentence that is told, in bytes: what a file holds may stand in it, and that may be a line of many megabytes.
+const LONGEST_SENTENCE: usize = 2000;
+
+/// A sentence, cut short where it is too long to be read.
+fn readable(sentence: impl Into<String>) -> String {
+    let mut sentence = sentence.into();
+    if sentence.len() > LONGEST_SENTENCE {
+        sentence.truncate(sentence.floor_char_boundary(LONGEST_SENTENCE));
+        sentence.push('…');
+        // What was cut off is not kept in memory.
+        sentence.shrink_to_fit();
+    }
+    sentence
+}
+
 /// Something wrong or doubtful in what the user wrote.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Finding {
@@ -40,7 +55,7 @@ impl Finding {
 
     /// Makes a finding that concerns the site as a whole.
     pub fn of_site(code: &'static Code, message: impl Into<String>) -> Finding {
-        let message = message.into();
+        let message = readable(message);
         Finding {
             code,
             severity: code.severity,
@@ -61,21 +76,21 @@ impl Finding {
     /// Adds what would put it right.
     #[must_use]
     pub fn help(mut self, help: impl Into<String>) -> Finding {
-        self.help = Some(help.into());
+        self.help = Some(readable(help));
         self
     }
 
     /// Adds what would put it right, where there is something to say.
     #[must_use]
     pub fn help_if(mut self, help: Option<String>) -> Finding {
-        self.help = help.or(self.help);
+        self.help = help.map(readable).or(self.help);
         self
     }
 
     /// Adds another place that belongs to it.
     #[must_use]
     pub fn also_at(mut self, place: Place, why: impl Into<String>) -> Finding {
-        self.related.push((place, why.into()));
+        self.related.push((place, readable(why)));
         self
     }
 }

@@ -14,12 +14,19 @@ pub fn did_you_mean<'a>(word: &str, valid: impl IntoIterator<Item = &'a str>) ->
     nearest(word, valid).map(|near| format!("did you mean `{near}`?"))
 }
 
+/// The longest word that is compared, in bytes: what is longer is no misspelling, and the comparison takes the product of two lengths.
+const LONGEST_WORD: usize = 200;
+
 /// Finds the nearest of the valid words, if one is near enough to be meant.
 pub fn nearest<'a>(word: &str, valid: impl IntoIterator<Item = &'a str>) -> Option<&'a str> {
+    if word.len() > LONGEST_WORD {
+        return None;
+    }
     let lower = word.to_lowercase();
     let limit = (word.chars().count() / 3).clamp(1, 4);
     valid
         .into_iter()
+        .filter(|candidate| candidate.len() <= LONGEST_WORD)
         .map(|candidate| (strsim::osa_distance(&lower, &candidate.to_lowercase()), candidate))
         .filter(|(distance, candidate)| *distance <= limit || shares_start(&lower, candidate))
         .min()

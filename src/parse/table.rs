@@ -302,16 +302,17 @@ impl<'t, 'i> Table<'t, 'i> {
     /// Reports every field that nobody asked for.
     pub(crate) fn close(&self) {
         let asked = self.asked.borrow();
+        let mut known: Vec<&str> = asked.iter().map(String::as_str).collect();
+        known.sort_unstable();
+        known.dedup();
         for (key, _) in self.fields {
             let name = key.get_ref();
-            if asked.iter().any(|known| known == name) {
+            // A table may hold a million names, each of which was asked for.
+            if known.binary_search(&name.as_ref()).is_ok() {
                 continue;
             }
             let home =
                 if self.path.is_empty() { String::new() } else { format!(" in `{}`", self.path) };
-            let mut known: Vec<&str> = asked.iter().map(String::as_str).collect();
-            known.sort_unstable();
-            known.dedup();
             let help = did_you_mean(name, known.iter().copied());
             let help = help.unwrap_or_else(|| format!("known here: {}", known.join(", ")));
             let place = self.at(key.span());

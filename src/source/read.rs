@@ -1,8 +1,12 @@
 //! Brings a site's folder in from the disk.
 
-#![expect(clippy::disallowed_methods, reason = "this room is where the disk is read")]
+#![expect(
+    clippy::disallowed_methods,
+    clippy::disallowed_types,
+    reason = "this room is where the disk is read"
+)]
 
-use std::io;
+use std::io::{self, Read as _};
 use std::path::{Path, PathBuf};
 
 use walkdir::WalkDir;
@@ -279,9 +283,21 @@ pub fn text_of(path: &Path) -> Result<String, String> {
 
 fn read_bytes(path: &Path) -> Result<Vec<u8>, Fault> {
     if std::fs::metadata(path).is_ok_and(|about| about.len() > LARGEST_BYTES) {
-        return Err((&codes::FILE_TOO_LARGE, "this file is over 64 MB".to_owned()));
+        return Err(too_large());
     }
-    std::fs::read(path).map_err(|error| (&codes::FILE_UNREADABLE, unreadable(Some(&error))))
+    let mut bytes = Vec::new();
+    // A device has no size and no end, and a file may grow while it is read.
+    let read = std::fs::File::open(path)
+        .and_then(|file| file.take(LARGEST_BYTES + 1).read_to_end(&mut bytes));
+    match read {
+        Ok(_) if bytes.len() as u64 > LARGEST_BYTES => Err(too_large()),
+        Ok(_) => Ok(bytes),
+        Err(error) => Err((&codes::FILE_UNREADABLE, unreadable(Some(&error)))),
+    }
+}
+
+fn too_large() -> Fault {
+    (&codes::FILE_TOO_LARGE, "this file is over 64 MB".to_owned())
 }
 
 fn unreadable(error: Option<&io::Error>) -> String {

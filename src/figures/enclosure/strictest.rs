@@ -2,22 +2,29 @@
 
 use super::{Minimum, Shape, wording::add_once};
 
+/// So many layouts are carried on, of the least volume first: the choices multiply with every standard.
+const MOST_LAYOUTS: usize = 100;
+
 /// Combines several minima into one requirement that satisfies them all.
 ///
 /// Of each figure the largest wins: length, width, floor, height, shortest side, water, depth and land each on their
 /// own, so the combination may be larger than any of the minima alone. Where minima offer alternative layouts, every
 /// choice of one layout from each is combined; the one with the least volume comes first and the others stay as
-/// alternatives, except those that ask for more of everything than another. The greatest depth of water is the
+/// alternatives, except those that ask for more of everything than another, and at most a hundred. The greatest depth of water is the
 /// shallowest that any of them allows. None if `minima` is empty.
 pub fn strictest(minima: &[Minimum]) -> Option<Minimum> {
     let (first, rest) = minima.split_first()?;
     let mut combined = first.clone();
-    let mut shapes: Vec<Shape> = first.shapes().copied().collect();
+    let mut shapes: Vec<Shape> = first.shapes().copied().take(MOST_LAYOUTS).collect();
     for next in rest {
         shapes = shapes
             .iter()
-            .flat_map(|shape| next.shapes().map(|other| larger(shape, other)))
+            .flat_map(|shape| next.shapes().take(MOST_LAYOUTS).map(|other| larger(shape, other)))
             .collect();
+        if shapes.len() > MOST_LAYOUTS {
+            shapes.sort_by(|a, b| volume(a).total_cmp(&volume(b)));
+            shapes.truncate(MOST_LAYOUTS);
+        }
         combined.least_side_cm = most(combined.least_side_cm, next.least_side_cm);
         combined.water_l = most(combined.water_l, next.water_l);
         combined.water_floor_m2 = most(combined.water_floor_m2, next.water_floor_m2);

@@ -1,6 +1,5 @@
 //! An animal below the size at which the law lets it be sold.
 
-use crate::figures::owed::InForce;
 use crate::finding::{Code, Finding, Severity, Subject};
 use crate::proof::{Evidence, Rule};
 
@@ -21,22 +20,17 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     over_seeking(evidence, found, check);
 }
 
-pub(super) fn check(
-    evidence: &Evidence<'_>,
-    handed: Handed<'_>,
-    law: InForce<'_>,
-    found: &mut Vec<Finding>,
-) {
-    for rule in &law.law.sizes {
+pub(super) fn check(handed: Handed<'_>, found: &mut Vec<Finding>) {
+    for rule in &handed.law.sizes {
         let Some(least) = rule.about.shell_below else { continue };
-        if !handed.has_shell() || !handed.is_concerned(&rule.about, law.law) {
+        if !handed.has_shell() || !handed.is_concerned(&rule.about) {
             continue;
         }
         let name = &handed.animal.name;
-        let (state, first) = match handed.shell(evidence) {
+        let (state, first) = match handed.shell() {
             Some(shell) if shell >= least => continue,
             Some(shell) => (
-                format!("{name} has a shell of {}", length(evidence, shell)),
+                format!("{name} has a shell of {}", length(handed.evidence, shell)),
                 "keep it until it has grown",
             ),
             None => (
@@ -46,11 +40,11 @@ pub(super) fn check(
         };
         let message = format!(
             "{state}, and in {} none below {} may be sold ({})",
-            law.law.name,
-            length(evidence, least),
+            handed.law.name,
+            length(handed.evidence, least),
             article(&rule.ground)
         );
-        let place = evidence.field(handed.animal.file, "species");
+        let place = handed.field("species");
         found.push(Finding::new(&CODE, place, message).help(help(
             first,
             rule.says.as_ref(),

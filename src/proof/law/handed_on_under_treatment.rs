@@ -1,6 +1,6 @@
 //! An animal under treatment that is to be handed on where the law forbids that or sets conditions.
 
-use crate::figures::owed::{InForce, Treatment, treatment};
+use crate::figures::owed::{Treatment, treatment};
 use crate::finding::{Code, Finding, Severity, Subject};
 use crate::model::law::Sale;
 use crate::proof::{Evidence, Rule};
@@ -22,15 +22,10 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     over_seeking(evidence, found, check);
 }
 
-pub(super) fn check(
-    evidence: &Evidence<'_>,
-    handed: Handed<'_>,
-    law: InForce<'_>,
-    found: &mut Vec<Finding>,
-) {
-    let Some(rule) = &law.law.treatment else { return };
+pub(super) fn check(handed: Handed<'_>, found: &mut Vec<Finding>) {
+    let Some(rule) = &handed.law.treatment else { return };
     let animal = handed.animal;
-    let state = match treatment(animal, evidence.figures.as_of) {
+    let state = match treatment(animal, handed.evidence.figures.as_of) {
         Treatment::None => return,
         Treatment::Stated => format!("{} is under treatment", animal.name),
         Treatment::Logged(date) => format!(
@@ -42,11 +37,9 @@ pub(super) fn check(
         Sale::Forbidden => "an animal under treatment may not be sold",
         Sale::OnConditions => "an animal under treatment goes only on conditions",
     };
-    let message = format!("{state}; in {} {says} ({})", law.law.name, article(&rule.ground));
+    let message = format!("{state}; in {} {says} ({})", handed.law.name, article(&rule.ground));
     let first = "keep it until a vet says that it is well, then write under_treatment = false";
-    let place = animal
-        .under_treatment
-        .map_or_else(|| evidence.field(animal.file, "name"), |(_, place)| place);
+    let place = animal.under_treatment.map_or_else(|| handed.field("name"), |(_, place)| place);
     found.push(Finding::new(&CODE, place, message).help(help(
         first,
         rule.says.as_ref(),

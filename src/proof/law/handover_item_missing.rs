@@ -1,6 +1,6 @@
 //! A handover sheet without something that the law of a jurisdiction asks for.
 
-use crate::figures::owed::{InForce, of_animal};
+use crate::figures::owed::of_animal;
 use crate::finding::{Code, Finding, Severity, Subject};
 use crate::proof::{Evidence, Rule};
 
@@ -21,13 +21,8 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     over_seeking(evidence, found, check);
 }
 
-pub(super) fn check(
-    evidence: &Evidence<'_>,
-    handed: Handed<'_>,
-    law: InForce<'_>,
-    found: &mut Vec<Finding>,
-) {
-    for (item, ask) in law.law.items.iter().filter(|(item, _)| item.is_of_animal()) {
+pub(super) fn check(handed: Handed<'_>, found: &mut Vec<Finding>) {
+    for (item, ask) in handed.law.items.iter().filter(|(item, _)| item.is_of_animal()) {
         let fields = of_animal(*item, handed.animal);
         if fields.is_empty() {
             continue;
@@ -37,13 +32,16 @@ pub(super) fn check(
             "the handover of {} says nothing of {}, and {} asks for {} ({})",
             handed.animal.name,
             said.join(", "),
-            law.law.name,
+            handed.law.name,
             item.label(),
             article(&ask.ground)
         );
         let first = format!("write what is known: {}", fields.join(", "));
-        let mut finding = Finding::new(&CODE, evidence.field(handed.animal.file, "name"), message)
-            .help(help(&first, None, &ask.ground));
+        let mut finding = Finding::new(&CODE, handed.field("name"), message).help(help(
+            &first,
+            None,
+            &ask.ground,
+        ));
         // Age and sex are owed where they are known, and only their keeper knows whether they are.
         if fields.iter().all(|field| matches!(*field, "hatched" | "sex")) {
             finding.severity = Severity::Note;

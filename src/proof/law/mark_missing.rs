@@ -1,6 +1,5 @@
 //! An animal that is to be handed on without the mark that the law asks for.
 
-use crate::figures::owed::InForce;
 use crate::finding::{Code, Finding, Severity, Subject};
 use crate::proof::{Evidence, Rule};
 
@@ -21,30 +20,25 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     over_seeking(evidence, found, check);
 }
 
-pub(super) fn check(
-    evidence: &Evidence<'_>,
-    handed: Handed<'_>,
-    law: InForce<'_>,
-    found: &mut Vec<Finding>,
-) {
+pub(super) fn check(handed: Handed<'_>, found: &mut Vec<Finding>) {
     let animal = handed.animal;
     let marked = animal.chip.as_ref().is_some_and(|chip| !chip.eq_ignore_ascii_case("none"));
-    for rule in law.law.marks.iter().filter(|_| !marked) {
+    for rule in handed.law.marks.iter().filter(|_| !marked) {
         let (mark, concerns) = &rule.about;
-        let (of_size, known) = handed.is_of_size(concerns, evidence);
-        if !of_size || !handed.is_concerned(concerns, law.law) {
+        let (of_size, known) = handed.is_of_size(concerns);
+        if !of_size || !handed.is_concerned(concerns) {
             continue;
         }
         let doubt = if known { "" } else { ", unless it is below the size from which that holds" };
         let message = format!(
             "{} carries no {mark}, and {} asks for one{doubt} ({})",
             animal.name,
-            law.law.name,
+            handed.law.name,
             article(&rule.ground)
         );
         let first =
             "have a vet mark it and write the number in chip; log its size where that is not known";
-        let place = evidence.field(animal.file, "name");
+        let place = handed.field("name");
         found.push(Finding::new(&CODE, place, message).help(help(
             first,
             rule.says.as_ref(),

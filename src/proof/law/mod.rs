@@ -9,23 +9,25 @@ pub(super) mod paper_missing;
 pub(super) mod sheet_in_another_language;
 pub(super) mod wording_not_taken;
 
-use crate::figures::owed::{InForce, in_force};
-use crate::finding::Finding;
+use crate::figures::owed::in_force;
+use crate::finding::{Finding, Place};
 use crate::model::law::{Concerns, Ground, Jurisdiction};
 use crate::model::word::{Cites, Kind, Measure, Status};
 use crate::model::{Animal, Species};
 use crate::proof::Evidence;
 use crate::quantity::{Length, Mass, Rounding, print_one};
 
-/// An animal that is to be handed on.
+/// An animal that is to be handed on under a law.
 #[derive(Clone, Copy)]
 struct Handed<'a> {
+    evidence: &'a Evidence<'a>,
     animal: &'a Animal,
     species: &'a Species,
+    law: &'a Jurisdiction,
 }
 
 /// What one rule finds of one animal under one law.
-type Check = fn(&Evidence<'_>, Handed<'_>, InForce<'_>, &mut Vec<Finding>);
+type Check = fn(Handed<'_>, &mut Vec<Finding>);
 
 /// Every rule on an animal that is to be handed on.
 const CHECKS: [Check; 5] = [
@@ -43,7 +45,8 @@ fn over_seeking(evidence: &Evidence<'_>, found: &mut Vec<Finding>, check: Check)
         evidence.model.animals.values().filter(|animal| animal.status == Status::SeekingHome);
     for animal in seeking {
         let Some(species) = evidence.model.species.get(&animal.species.name) else { continue };
-        laws.iter().for_each(|law| check(evidence, Handed { animal, species }, *law, found));
+        laws.iter()
+            .for_each(|law| check(Handed { evidence, animal, species, law: law.law }, found));
     }
 }
 
@@ -56,7 +59,7 @@ pub fn before_handover(evidence: &Evidence<'_>, key: &str) -> Vec<Finding> {
     let Some(species) = evidence.model.species.get(&animal.species.name) else { return found };
     for law in in_force(evidence.model) {
         for check in CHECKS {
-            check(evidence, Handed { animal, species }, law, &mut found);
+            check(Handed { evidence, animal, species, law: law.law }, &mut found);
         }
     }
     found
@@ -76,6 +79,11 @@ fn help(first: &str, says: Option<&String>, ground: &Ground) -> String {
 }
 
 impl Handed<'_> {
+    /// The place of a field of its file.
+    fn field(&self, key: &str) -> Place {
+        self.evidence.field(self.animal.file, key)
+    }
+
     /// Whether its species has a shell that is measured.
     fn has_shell(&self) -> bool {
         self.species.size.measure == Measure::Carapace
@@ -83,28 +91,32 @@ impl Handed<'_> {
     }
 
     /// The last shell length in its log, for species that are measured by the shell.
-    fn shell(&self, evidence: &Evidence<'_>) -> Option<Length> {
+    fn shell(&self) -> Option<Length> {
         let by_shell = self.species.size.measure == Measure::Carapace;
-        let until = evidence.figures.as_of;
+        let until = self.evidence.figures.as_of;
         let last = self.animal.lengths().rev().find(|(date, _)| *date <= until);
         last.map(|(_, length)| length).filter(|_| by_shell)
     }
 
     /// The last weight in its log.
-    fn mass(&self, evidence: &Evidence<'_>) -> Option<Mass> {
-        let until = evidence.figures.as_of;
+    fn mass(&self) -> Option<Mass> {
+        let until = self.evidence.figures.as_of;
         let last = self.animal.weights().rev().find(|(date, _)| *date <= until);
         last.map(|(_, mass)| mass)
     }
 
     /// Whether a row concerns it, as far as that does not hang on its size.
-    fn is_concerned(&self, concerns: &Concerns, law: &Jurisdiction) -> bool {
+    fn is_concerned(&self, concerns: &Concerns) -> bool {
         let kind = concerns.kinds.is_empty() || concerns.kinds.contains(&self.species.kind);
         let listed = self.species.legal.cites.is_some_and(|cites| cites != Cites::NotListed);
         let protected = concerns.protected.is_none_or(|protected| protected == listed);
         let papered = concerns.with_paper.as_ref().is_none_or(|wanted| {
-            let papers =
-                self.species.legal.rules.iter().filter(|rule| law.is_place(&rule.jurisdiction));
+            let papers = self
+                .species
+                .legal
+                .rules
+                .iter()
+                .filter(|rule| self.law.is_place(&rule.jurisdiction));
             papers
                 .filter_map(|rule| rule.paper.as_ref())
                 .any(|paper| paper.eq_ignore_ascii_case(wanted))
@@ -114,8 +126,8 @@ impl Handed<'_> {
 
     /// Whether its size lets a row concern it: yes or no, and whether the size is known. A size that nobody has measured is taken
     /// as that of an animal past the limit from which something is owed.
-    fn is_of_size(&self, concerns: &Concerns, evidence: &Evidence<'_>) -> (bool, bool) {
-        let (shell, mass) = (self.shell(evidence), self.mass(evidence));
+    fn is_of_size(&self, concerns: &Concerns) -> (bool, bool) {
+        let (shell, mass) = (self.shell(), self.mass());
         let long = concerns.shell_from.is_none_or(|from| shell.is_none_or(|shell| shell >= from));
         let short =
             concerns.shell_below.is_none_or(|below| shell.is_some_and(|shell| shell < below));

@@ -1,6 +1,5 @@
 //! An animal that is to be handed on without a paper that the law asks for.
 
-use crate::figures::owed::InForce;
 use crate::finding::{Code, Finding, Severity, Subject};
 use crate::model::law::Ground;
 use crate::proof::{Evidence, Rule};
@@ -22,12 +21,7 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     over_seeking(evidence, found, check);
 }
 
-pub(super) fn check(
-    evidence: &Evidence<'_>,
-    handed: Handed<'_>,
-    law: InForce<'_>,
-    found: &mut Vec<Finding>,
-) {
+pub(super) fn check(handed: Handed<'_>, found: &mut Vec<Finding>) {
     let animal = handed.animal;
     let holds = |wanted: &str| {
         let wanted = wanted.to_lowercase();
@@ -37,28 +31,27 @@ pub(super) fn check(
         let message = format!(
             "{} has no `{paper}` among its papers, and {} asks for it ({})",
             animal.name,
-            law.law.name,
+            handed.law.name,
             article(ground)
         );
         let first = format!("get it, and write it in papers = [\"{paper}\"]");
-        let place = evidence.field(animal.file, "papers");
-        let place =
-            if place.end > place.start { place } else { evidence.field(animal.file, "name") };
+        let place = handed.field("papers");
+        let place = if place.end > place.start { place } else { handed.field("name") };
         found.push(Finding::new(&CODE, place, message).help(help(&first, says, ground)));
     };
-    for rule in &law.law.papers {
+    for rule in &handed.law.papers {
         let (paper, concerns) = &rule.about;
-        let of_size = handed.is_of_size(concerns, evidence).0;
-        if handed.is_concerned(concerns, law.law) && of_size && !holds(paper) {
+        let of_size = handed.is_of_size(concerns).0;
+        if handed.is_concerned(concerns) && of_size && !holds(paper) {
             lack(paper, rule.says.as_ref(), &rule.ground);
         }
     }
     // Papers that the species' own file names for the place, unless the law's file tells more of them.
     for rule in
-        handed.species.legal.rules.iter().filter(|rule| law.law.is_place(&rule.jurisdiction))
+        handed.species.legal.rules.iter().filter(|rule| handed.law.is_place(&rule.jurisdiction))
     {
         let Some(paper) = &rule.paper else { continue };
-        let told = law.law.papers.iter().any(|of_law| {
+        let told = handed.law.papers.iter().any(|of_law| {
             let (name, concerns) = &of_law.about;
             let under = concerns.with_paper.as_ref().unwrap_or(name);
             under.eq_ignore_ascii_case(paper)

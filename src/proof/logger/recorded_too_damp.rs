@@ -1,5 +1,6 @@
 //! A recording that stays above the humidity ceiling for longer than the species bears.
 
+use crate::figures::logger::LoggerFigures;
 use crate::figures::working::number;
 use crate::finding::{Code, Finding, Severity, Subject};
 use crate::proof::{Evidence, Rule};
@@ -16,30 +17,20 @@ static CODE: Code = Code {
 pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
-    for (key, animal) in evidence.model.animals.iter().filter(|(_, animal)| animal.is_kept()) {
-        let Some(figures) = evidence.figures.animals.get(key) else { continue };
-        for logger in &figures.loggers {
-            let (Some(spell), Some(ceiling)) = (logger.too_damp(), logger.ceiling_percent) else {
-                continue;
-            };
-            let of = animal
-                .loggers
-                .iter()
-                .find(|of| of.recordings.iter().any(|recording| recording.probe == logger.probe));
-            let Some(of) = of else { continue };
-            let message = format!(
-                "from {} on, the probe `{}` of {} was above {} % for {} on end, up to {} %, and {} is the most",
-                spell.from.strftime("%Y-%m-%d %H:%M"),
-                logger.probe,
-                animal.name,
-                number(ceiling.floor(), 0),
-                super::hours(spell.hours),
-                number(spell.highest, 0),
-                super::hours(logger.bears_h.0)
-            );
-            found.push(Finding::new(&CODE, of.readings.place, message).help(
-                "find out what kept it damp; let in more air, spray less, take out wet substrate",
-            ));
-        }
-    }
+    let passing = |logger: &LoggerFigures| Some((logger.too_damp()?, logger.ceiling_percent?));
+    super::over_spells(evidence, passing, |animal, logger, (spell, ceiling), place| {
+        let message = format!(
+            "from {} on, the probe `{}` of {} was above {} % for {} on end, up to {} %, and {} is the most",
+            spell.from.strftime("%Y-%m-%d %H:%M"),
+            logger.probe,
+            animal.name,
+            number(ceiling.floor(), 0),
+            super::hours(spell.hours),
+            number(spell.highest, 0),
+            super::hours(logger.bears_h.0)
+        );
+        let help =
+            "find out what kept it damp; let in more air, spray less, take out wet substrate";
+        found.push(Finding::new(&CODE, place, message).help(help));
+    });
 }

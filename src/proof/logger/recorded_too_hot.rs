@@ -1,5 +1,6 @@
 //! A recording that passes what is never passed.
 
+use crate::figures::logger::LoggerFigures;
 use crate::finding::{Code, Finding, Severity, Subject};
 use crate::proof::{Evidence, Rule};
 use crate::quantity::{Quantity, Rounding, Temperature, print_one};
@@ -20,30 +21,19 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     let one = |celsius: f64| {
         print_one(Temperature::from_base(celsius), units, Rounding::Nearest).to_string()
     };
-    for (key, animal) in evidence.model.animals.iter().filter(|(_, animal)| animal.is_kept()) {
-        let Some(figures) = evidence.figures.animals.get(key) else { continue };
-        for logger in &figures.loggers {
-            let (Some(spell), Some(never)) = (logger.too_hot(), logger.never_above_c) else {
-                continue;
-            };
-            let of = animal
-                .loggers
-                .iter()
-                .find(|of| of.recordings.iter().any(|recording| recording.probe == logger.probe));
-            let Some(of) = of else { continue };
-            let message = format!(
-                "from {} on, the probe `{}` of {} was above {} for {} on end, up to {}",
-                spell.from.strftime("%Y-%m-%d %H:%M"),
-                logger.probe,
-                animal.name,
-                one(never),
-                super::hours(spell.hours),
-                one(spell.highest)
-            );
-            found.push(
-                Finding::new(&CODE, of.readings.place, message)
-                    .help("find out what heated it: a thermostat that failed, sun through a window, a warm day"),
-            );
-        }
-    }
+    let passing = |logger: &LoggerFigures| Some((logger.too_hot()?, logger.never_above_c?));
+    super::over_spells(evidence, passing, |animal, logger, (spell, never), place| {
+        let message = format!(
+            "from {} on, the probe `{}` of {} was above {} for {} on end, up to {}",
+            spell.from.strftime("%Y-%m-%d %H:%M"),
+            logger.probe,
+            animal.name,
+            one(never),
+            super::hours(spell.hours),
+            one(spell.highest)
+        );
+        let help =
+            "find out what heated it: a thermostat that failed, sun through a window, a warm day";
+        found.push(Finding::new(&CODE, place, message).help(help));
+    });
 }

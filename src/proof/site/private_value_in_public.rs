@@ -33,8 +33,14 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
             }
         }
     }
-    for value in &values {
-        for (start, text) in &public {
+    for (start, text) in &public {
+        // Reduced once for all values: the house may have any number of them.
+        let reduced = [false, true]
+            .map(|is_number| kept(text, is_number).map(|(_, c)| c).collect::<String>());
+        for value in &values {
+            if !reduced[usize::from(value.is_number)].contains(&value.text) {
+                continue;
+            }
             let Some(span) = value.find_in(text) else { continue };
             let place = Place::new(start.file, start.start + span.start..start.start + span.end);
             let message = format!("public words carry {} from private.toml", value.what);
@@ -51,18 +57,21 @@ struct Value {
     is_number: bool,
 }
 
+/// What counts of a text, in lower case, each with its place.
+fn kept(text: &str, is_number: bool) -> impl Iterator<Item = (usize, char)> {
+    let counts = move |c: char| {
+        if is_number { c.is_ascii_digit() } else { c.is_alphanumeric() || c == '@' }
+    };
+    text.char_indices()
+        // Between the digits of a telephone number stand spaces and signs only; anything else parts two numbers.
+        .filter(move |(_, c)| counts(*c) || (is_number && !" -()/.+\u{a0}".contains(*c)))
+        .flat_map(|(at, c)| c.to_lowercase().map(move |c| (at, c)))
+}
+
 impl Value {
     /// The bytes at which a text carries the value, however it is spaced.
     fn find_in(&self, text: &str) -> Option<std::ops::Range<usize>> {
-        let counts = |c: char| {
-            if self.is_number { c.is_ascii_digit() } else { c.is_alphanumeric() || c == '@' }
-        };
-        let kept: Vec<(usize, char)> = text
-            .char_indices()
-            // Between the digits of a telephone number stand spaces and signs only; anything else parts two numbers.
-            .filter(|(_, c)| counts(*c) || (self.is_number && !" -()/.+\u{a0}".contains(*c)))
-            .flat_map(|(at, c)| c.to_lowercase().map(move |c| (at, c)))
-            .collect();
+        let kept: Vec<(usize, char)> = kept(text, self.is_number).collect();
         let wanted: Vec<char> = self.text.chars().collect();
         let at = kept.windows(wanted.len()).enumerate().position(|(at, window)| {
             // A longer number that only begins with this one is another.

@@ -41,34 +41,51 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
 fn told(file: &SourceFile) -> Vec<(Place, &str)> {
     let text = &file.text;
     let mut spans = doses(text);
+    if spans.is_empty() && !matches!(file.role, Role::Animal | Role::Log) {
+        return Vec::new();
+    }
+    let lines: Vec<usize> =
+        std::iter::once(0).chain(text.match_indices('\n').map(|(at, _)| at + 1)).collect();
     if matches!(file.role, Role::Animal | Role::Log) {
         let mut alone = amounts(text);
         alone.retain(|alone| {
-            let in_dose = spans.iter().any(|dose| dose.start < alone.end && alone.start < dose.end);
-            !in_dose && !is_mass(file, alone.start)
+            // Doses stand in the order of the text, none inside another.
+            let next = spans.partition_point(|dose| dose.end <= alone.start);
+            let in_dose = spans.get(next).is_some_and(|dose| dose.start < alone.end);
+            !in_dose && !is_mass(file, &lines, alone.start)
         });
         spans.extend(alone);
     }
-    spans.retain(|span| !in_comment(file, span.start));
+    spans.retain(|span| !in_comment(file, &lines, span.start));
     spans.into_iter().map(|span| (Place::new(file.id, span.clone()), &text[span])).collect()
 }
 
-/// The line up to a place.
-fn line_before(file: &SourceFile, at: usize) -> &str {
-    file.text[..at].rsplit('\n').next().unwrap_or("")
+/// How far is looked for what an amount is of, in bytes: a line may be of many megabytes.
+const REACH: usize = 200;
+
+/// The line up to a place, by the starts of all lines.
+fn line_before<'a>(file: &'a SourceFile, lines: &[usize], at: usize) -> &'a str {
+    let number = lines.partition_point(|start| *start <= at);
+    &file.text[number.checked_sub(1).and_then(|last| lines.get(last)).copied().unwrap_or(0)..at]
 }
 
 /// Whether an amount is the mass of an animal or its meal: small ones are weighed in milligrams.
-fn is_mass(file: &SourceFile, at: usize) -> bool {
-    let line = line_before(file, at);
-    let cells: Vec<&str> = line.split(',').map(str::trim).collect();
-    let in_log = matches!(cells.as_slice(), [_, "weight" | "meal", ..]);
-    let key = line.rsplit_once('=').map_or("", |(before, _)| before.trim_end());
-    if file.role == Role::Log { in_log } else { key.ends_with("mass") || key.ends_with("meal") }
+fn is_mass(file: &SourceFile, lines: &[usize], at: usize) -> bool {
+    let line = line_before(file, lines, at);
+    if file.role == Role::Log {
+        let head = &line[..line.floor_char_boundary(REACH)];
+        let mut cells = head.split(',').map(str::trim);
+        // The cell is whole only where a third one follows.
+        return matches!(cells.nth(1), Some("weight" | "meal")) && cells.next().is_some();
+    }
+    let near = &line[line.ceil_char_boundary(line.len().saturating_sub(REACH))..];
+    let key = near.rsplit_once('=').map_or("", |(before, _)| before.trim_end());
+    key.ends_with("mass") || key.ends_with("meal")
 }
 
 /// Whether a place stands in a line that nobody is shown.
-fn in_comment(file: &SourceFile, at: usize) -> bool {
-    let line = line_before(file, at);
+fn in_comment(file: &SourceFile, lines: &[usize], at: usize) -> bool {
+    let line = line_before(file, lines, at);
+    let line = &line[..line.floor_char_boundary(REACH)];
     line.trim_start().starts_with('#') && file.role != Role::Words && file.role != Role::Page
 }

@@ -172,9 +172,14 @@ fn read(figure: &str, unit: &str) -> Option<Amount> {
     })
 }
 
+/// How far a sentence reaches to either side of its figure, in bytes: a line of many megabytes may hold no full stop.
+const REACH: usize = 600;
+
 fn sentence(text: &str, line: Bytes<usize>, at: usize) -> &str {
-    let start = text[line.start..at].rfind(". ").map_or(line.start, |dot| line.start + dot + 2);
-    let end = text[at..line.end].find(". ").map_or(line.end, |dot| at + dot + 1);
+    let from = text.floor_char_boundary(at.saturating_sub(REACH)).max(line.start);
+    let to = text.ceil_char_boundary(at + REACH).min(line.end);
+    let start = text[from..at].rfind(". ").map_or(from, |dot| from + dot + 2);
+    let end = text[at..to].find(". ").map_or(to, |dot| at + dot + 1);
     text[start..end].trim()
 }
 
