@@ -60,10 +60,7 @@ impl<'a> Closing<'a> {
             self.settle();
             self.glued = false;
             let rest = &self.page[self.at..];
-            let plain = rest
-                .iter()
-                .take_while(|byte| !is_space(**byte) && !matches!(byte, b'<' | b'&'))
-                .count();
+            let plain = rest.iter().take_while(|byte| !ENDS_TEXT[usize::from(**byte)]).count();
             self.out.extend_from_slice(&rest[..plain]);
             self.at += plain;
             if plain == 0 && rest[0] == b'&' {
@@ -195,10 +192,8 @@ impl<'a> Closing<'a> {
             self.at += length;
             return false;
         }
-        let needs_quotes = value.ends_with(b"/")
-            || value.iter().any(|byte| {
-                is_space(*byte) || matches!(byte, b'"' | b'\'' | b'=' | b'<' | b'>' | b'`' | b'&')
-            });
+        let needs_quotes =
+            value.ends_with(b"/") || value.iter().any(|byte| NEEDS_QUOTES[usize::from(*byte)]);
         self.out.push(b'=');
         if needs_quotes {
             self.out.push(mark);
@@ -272,6 +267,22 @@ fn reference(rest: &[u8], out: &mut Vec<u8>, in_text: bool) -> usize {
     }
     out.push(b'&');
     1
+}
+
+/// Letters of text that end what can be copied as it stands.
+const ENDS_TEXT: [bool; 256] = table(b" \n\t\r\x0c<&");
+/// Letters that a value without quotes may not have.
+const NEEDS_QUOTES: [bool; 256] = table(b" \n\t\r\x0c\"'=<>`&");
+
+/// Some bytes among all: what is asked of every byte of a page is looked up.
+const fn table(bytes: &[u8]) -> [bool; 256] {
+    let mut table = [false; 256];
+    let mut at = 0;
+    while at < bytes.len() {
+        table[bytes[at] as usize] = true;
+        at += 1;
+    }
+    table
 }
 
 fn is_space(byte: u8) -> bool {
