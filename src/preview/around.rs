@@ -133,8 +133,7 @@ fn escape(text: &str) -> String {
 mod tests {
     use super::*;
     use crate::finding::Place;
-    use crate::proof::TEMPLATE_BROKEN;
-    use crate::source::Role;
+    use crate::source::{Role, codes::FILE_EMPTY};
 
     #[test]
     fn of_many_findings_errors_and_those_of_the_newest_edit_are_drawn() {
@@ -146,7 +145,7 @@ mod tests {
         let (other, edited) = (file("ditto", &mut sources), file("juniper", &mut sources));
         let finding = |file, severity, message: String| Finding {
             severity,
-            ..Finding::new(&TEMPLATE_BROKEN, Place::new(file, 0..1), message)
+            ..Finding::new(&FILE_EMPTY, Place::new(file, 0..1), message)
         };
         let mut findings: Vec<Finding> = (0..200)
             .map(|number| finding(other, Severity::Warning, format!("number {number}.")))

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 use std::path::PathBuf;
 use std::sync::mpsc::{Receiver, RecvTimeoutError, Sender, channel};
 use std::sync::{Arc, PoisonError, RwLock, RwLockReadGuard, RwLockWriteGuard};
-use std::time::{Duration, Instant};
+use std::time::Duration;
 
 use rayon::{ThreadPool, ThreadPoolBuilder};
 
@@ -36,8 +36,8 @@ pub(super) enum News {
     End,
 }
 
-/// Takes the findings that were not told before, all there are, and the files that they are in.
-pub type Teller<'a> = dyn FnMut(&[Finding], &[Finding], &Sources) + 'a;
+/// Is told findings that are new, all there are, and the files that they are in.
+pub type Tell<'a> = dyn FnMut(&[Finding], &[Finding], &Sources) + 'a;
 
 /// What a preview is given to work with.
 pub struct Following<'a> {
@@ -48,7 +48,7 @@ pub struct Following<'a> {
     /// Is called once edits are followed and Ctrl-C is heard.
     pub ready: &'a mut dyn FnMut(),
     /// Is told what is wrong each time it changes: what was not told before, and all there is.
-    pub tell: &'a mut Teller<'a>,
+    pub tell: &'a mut Tell<'a>,
     /// Is told a sentence that is no finding.
     pub say: &'a mut dyn FnMut(&str),
 }
@@ -103,7 +103,7 @@ pub fn follow(
             bell: &bell,
             following: &mut following,
             cores,
-            later: None,
+            is_due: false,
             told: Vec::new(),
         }
         .listen();
@@ -122,8 +122,8 @@ struct Loop<'a, 'f> {
     following: &'a mut Following<'f>,
     /// The cores for looking at the whole site: all but one, which is left to the next edit. None where there are no threads.
     cores: Option<Arc<ThreadPool>>,
-    /// When the whole site is to be looked at.
-    later: Option<Instant>,
+    /// Whether the whole site is to be looked at once it is still.
+    is_due: bool,
     /// What was told last.
     told: Vec<Finding>,
 }
@@ -168,8 +168,10 @@ impl Loop<'_, '_> {
 
     /// The next news; none once it has been still for long enough.
     fn hear(&self) -> Option<News> {
-        let Some(later) = self.later else { return Some(self.news.recv().unwrap_or(News::End)) };
-        match self.news.recv_timeout(later.saturating_duration_since(Instant::now())) {
+        if !self.is_due {
+            return Some(self.news.recv().unwrap_or(News::End));
+        }
+        match self.news.recv_timeout(STILL) {
             Ok(news) => Some(news),
             Err(RecvTimeoutError::Timeout) => None,
             Err(RecvTimeoutError::Disconnected) => Some(News::End),
@@ -191,7 +193,7 @@ impl Loop<'_, '_> {
             Change::Nothing => {}
             Change::Part => {
                 self.bell.ring();
-                self.later = Some(Instant::now() + STILL);
+                self.is_due = true;
             }
             Change::Unknown => self.look_at_all(),
         }
@@ -199,7 +201,7 @@ impl Loop<'_, '_> {
 
     /// Has the whole site looked at on other threads.
     fn look_at_all(&mut self) {
-        self.later = None;
+        self.is_due = false;
         let (reading, look) = self.now().whole();
         let (sender, cores) = (self.sender.clone(), self.cores.clone());
         std::thread::spawn(move || {

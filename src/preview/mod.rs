@@ -15,6 +15,6 @@ mod serve;
 mod watch;
 mod watched;
 
-pub use follow::{Following, PreviewError, Teller, follow};
+pub use follow::{Following, PreviewError, Tell, follow};
 pub use serve::Served;
 pub use watched::{Change, Watched};
