@@ -29,6 +29,7 @@ use rayon::prelude::*;
 
 use crate::finding::{Finding, Place};
 use crate::model::map::Map;
+use crate::model::species::Translation;
 use crate::model::{Animal, Model};
 use crate::source::{Layer, Role, SourceFile, Sources, in_language};
 
@@ -115,7 +116,9 @@ pub fn parse(sources: &Sources) -> (Model, Vec<Finding>) {
         // A page in a further language belongs to the page whose name it bears; the names come in order, the page first.
         match in_language(name) {
             (owner, Some(language)) if model.pages.contains_key(owner) => {
-                let read = gather(&mut findings, words::translation(file));
+                let read = gather(&mut findings, words::page(owner, file));
+                let (title, summary, words) = (Some(read.title), None, read.words);
+                let read = Translation { title, summary, words };
                 if let Some(page) = model.pages.get_mut(owner) {
                     page.translations.insert(language.to_owned(), read);
                 }

@@ -7,7 +7,7 @@ use jiff::civil::Date;
 use crate::language::{Catalogue, Value, primary};
 use crate::model::species::{Translation, Words};
 use crate::model::word::Word;
-use crate::model::{Model, Species};
+use crate::model::{Model, Page, Species};
 use crate::quantity::{Printed, System};
 
 use super::Wanted;
@@ -101,6 +101,20 @@ impl<'a> Edition<'a> {
         'a: 's,
     {
         if self.translation(species).is_some() { None } else { self.foreign(species) }
+    }
+
+    /// A page in this language, where it has one besides its own.
+    pub fn page<'p>(&self, page: &'p Page) -> Option<&'p Translation> {
+        let own = primary(self.language());
+        if primary(&self.model.site.language) == own {
+            return None;
+        }
+        Some(page.translations.iter().find(|(tag, _)| primary(tag) == own)?.1)
+    }
+
+    /// The title of a page in this language, or in that of the site.
+    pub fn page_title<'p>(&self, page: &'p Page) -> &'p str {
+        self.page(page).and_then(|one| one.title.as_deref()).unwrap_or(&page.title)
     }
 
     /// A language by its name in this one; by its tag where there is no label for it.

@@ -128,10 +128,10 @@ pub fn index(edition: &Edition<'_>, figures: &Figures) -> IndexSheet {
         });
         all.collect()
     };
-    let pages = edition
-        .pages
-        .iter()
-        .map(|(key, page)| Link { text: page.title.clone(), href: super::page_path(key) });
+    let pages = edition.pages.iter().map(|(key, page)| Link {
+        text: edition.page_title(page).to_owned(),
+        href: super::page_path(key),
+    });
     IndexSheet {
         frame: Frame::new(
             edition,

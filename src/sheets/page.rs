@@ -17,25 +17,26 @@ pub struct PageSheet {
     pub title: String,
     /// Its words, in Markdown, without the heading that became the title.
     pub words: String,
+    /// The language of its words, where that is another than the page's.
+    pub language: Option<String>,
 }
 
 /// Builds a further page.
 pub fn page(edition: &Edition<'_>, figures: &Figures, key: &str, page: &Page) -> PageSheet {
-    let text = page.words.text.trim_start();
+    let further = edition.page(page);
+    let title = edition.page_title(page);
+    let text = further.map_or(&page.words, |one| &one.words).text.trim_start();
     let words = match text.split_once('\n') {
         Some((first, rest)) if first.starts_with("# ") => rest,
         _ => text,
     };
+    let path = super::page_path(key);
+    let description = format!("{title}. {}", first_words(words));
+    let frame = Frame::new(edition, &path, false, title, &description, figures.as_of);
     PageSheet {
-        frame: Frame::new(
-            edition,
-            &super::page_path(key),
-            false,
-            &page.title,
-            &format!("{}. {}", page.title, first_words(words)),
-            figures.as_of,
-        ),
-        title: page.title.clone(),
+        language: frame.site_language.clone().filter(|_| further.is_none()),
+        frame,
+        title: title.to_owned(),
         words: words.to_owned(),
     }
 }

@@ -162,6 +162,20 @@ fn a_species_has_the_name_the_words_and_the_numbers_of_the_language() {
     assert!(text.contains("25. November 2026"), "the day in the form of the language");
     assert!(page(&files, "public/de/index.html").contains("Leopardgecko"));
     assert!(page(&files, "public/species/leopard-gecko/index.html").contains("1.6–2.8\u{a0}oz"));
+    // A page has its words in German, an animal's story has none.
+    let about = page(&files, "public/de/pages/about/index.html");
+    assert!(
+        text_of(about).contains("Über den Verein") && text_of(about).contains("vierzig Halter")
+    );
+    assert!(page(&files, "public/de/index.html").contains("Über den Verein"));
+    let policy = page(&files, "public/de/pages/quarantine-policy/index.html");
+    let story = page(&files, "public/de/animals/bellrope/index.html");
+    for foreign in [policy, story] {
+        let marked = elements(foreign).into_iter().any(|one| {
+            ["article", "div"].contains(&one.name.as_str()) && one.attribute("lang") == Some("en")
+        });
+        assert!(marked, "what is in English says so");
+    }
     // Nobody has written the boa's words in German: they stand in English and say so, to screen readers too.
     let boa = page(&files, "public/de/species/boa-constrictor/index.html");
     let words = elements(boa).into_iter().filter(|one| one.attribute("class") == Some("words"));
