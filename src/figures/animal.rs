@@ -189,12 +189,12 @@ pub fn animal(model: &Model, animal: &Animal, species: &Species, as_of: Date) ->
     }
 }
 
-/// Works something out for an enclosure; where there is none, or something of it is not known, that is the reason.
 /// A figure, or why there is none.
 fn halves<T>(worked: Result<T, Absence>) -> (Option<T>, Option<Absence>) {
     worked.map_or_else(|reason| (None, Some(reason)), |figure| (Some(figure), None))
 }
 
+/// Works something out for an enclosure; where there is none, or something of it is not known, that is the reason.
 fn housed<T>(
     housing: Option<&Housing>,
     work: impl Fn(&Housing) -> Result<T, String>,

@@ -44,11 +44,10 @@ impl AtLength {
 
     /// Whether the same classes of every standard hold at another length, and so at all lengths between the two.
     fn is_of_the_classes_of(&self, other: &AtLength) -> bool {
-        let classes = |at: &AtLength| -> Vec<Option<Vec<usize>>> {
-            let each = at.leasts.iter().map(Option::as_ref);
-            each.map(|least| least.map(|least| least.classes.clone())).collect()
-        };
-        self.adult == other.adult && classes(self) == classes(other)
+        fn of(least: &Option<Minimum>) -> Option<&Vec<usize>> {
+            least.as_ref().map(|least| &least.classes)
+        }
+        self.adult == other.adult && self.leasts.iter().map(of).eq(other.leasts.iter().map(of))
     }
 }
 

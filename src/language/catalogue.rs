@@ -43,6 +43,11 @@ pub fn primary(tag: &str) -> &str {
     tag.split(['-', '_']).next().unwrap_or(tag)
 }
 
+/// Whether two tags name the same language, wherever it is spoken: `de` and `de-AT`.
+pub fn is_same(one: &str, other: &str) -> bool {
+    primary(one).eq_ignore_ascii_case(primary(other))
+}
+
 impl Catalogue {
     fn new<'t>(tag: &str, texts: impl Iterator<Item = &'t str>) -> Catalogue {
         // What is wrong with a catalogue is found by `tests/languages.rs`; the rest of it still serves.

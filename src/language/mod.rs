@@ -6,4 +6,4 @@
 mod catalogue;
 mod form;
 
-pub use catalogue::{Catalogue, Value, primary};
+pub use catalogue::{Catalogue, Value, is_same, primary};

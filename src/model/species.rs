@@ -321,6 +321,22 @@ impl Species {
     }
 }
 
+/// The chapters that the words of a species owe their reader, in their order: the anchor, and the heading that a file may have in
+/// any language. The label `chapter-ANCHOR` is the heading on a page.
+pub const CHAPTERS: [(&str, &str); 11] = [
+    ("glance", "At a glance"),
+    ("suits", "Is this animal for you"),
+    ("enclosure", "Enclosure"),
+    ("heat", "Heat and light"),
+    ("humidity", "Humidity and water"),
+    ("feeding", "Feeding"),
+    ("company", "Handling and company"),
+    ("cleaning", "Cleaning"),
+    ("health", "Health"),
+    ("growth", "Breeding and growth"),
+    ("law", "Law and where it comes from"),
+];
+
 /// The words of a species or a page in a further language.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Translation {

@@ -3,6 +3,8 @@
 use std::sync::{PoisonError, RwLock};
 use std::time::Duration;
 
+use crate::finding::Finding;
+
 use super::address::Asked;
 use super::around::{Above, SCRIPT, STYLE};
 use super::bell::Bell;
@@ -49,16 +51,21 @@ pub(super) fn answer(asked: &Asked, port: u16, watched: &RwLock<Watched>, bell: 
     }
 }
 
+/// What stands above a page.
+fn above<'a>(
+    watched: &'a Watched,
+    findings: &'a [Finding],
+    held_back: bool,
+    changes: u64,
+) -> Above<'a> {
+    let (sources, newest) = (watched.sources(), watched.newest());
+    Above { findings, sources, newest, held_back, changes }
+}
+
 fn start(watched: &RwLock<Watched>, bell: &Bell) -> Answer {
     let watched = watched.read().unwrap_or_else(PoisonError::into_inner);
     let findings = watched.findings();
-    let above = Above {
-        findings: &findings,
-        sources: watched.sources(),
-        newest: watched.newest(),
-        held_back: watched.is_held_back(),
-        changes: bell.changes(),
-    };
+    let above = above(&watched, &findings, watched.is_held_back(), bell.changes());
     Answer::of(200, HTML, above.start(watched.title(), watched.paths()))
 }
 
@@ -79,26 +86,14 @@ fn page(path: &str, watched: &RwLock<Watched>, bell: &Bell) -> Answer {
     let mut findings = watched.findings();
     let held_back = watched.is_held_back() || broken.is_some();
     findings.extend(broken);
-    let above = Above {
-        findings: &findings,
-        sources: watched.sources(),
-        newest: watched.newest(),
-        held_back,
-        changes,
-    };
+    let above = above(&watched, &findings, held_back, changes);
     Answer::of(status, media, above.page(&String::from_utf8_lossy(&bytes)))
 }
 
 /// Where the site has never been free of errors there is no page at all: the findings stand alone.
 fn start_if_nothing(watched: &Watched, changes: u64) -> Answer {
     let findings = watched.findings();
-    let above = Above {
-        findings: &findings,
-        sources: watched.sources(),
-        newest: watched.newest(),
-        held_back: false,
-        changes,
-    };
+    let above = above(watched, &findings, false, changes);
     Answer::of(404, HTML, above.start(watched.title(), watched.paths()))
 }
 

@@ -3,9 +3,8 @@
 use serde::Serialize;
 
 use crate::figures::{Figures, SpeciesFigures};
-use crate::language::Catalogue;
 use crate::model::Species;
-use crate::model::species::Stage;
+use crate::model::species::{CHAPTERS, Stage};
 use crate::model::stated::Stated;
 use crate::model::word::Word;
 use crate::quantity::{Rounding, TemperatureDifference};
@@ -61,25 +60,18 @@ pub struct CareSheet {
     pub next: Option<Link>,
 }
 
-/// The chapters that a care sheet owes its reader: anchor, and the beginnings of the names of their figures. The heading of each is
-/// the label `chapter-` and its anchor.
-pub const CHAPTERS: [(&str, &[&str]); 11] = [
-    ("glance", &[]),
-    ("suits", &["life."]),
-    ("enclosure", &[]),
-    ("heat", &["temperature.", "light."]),
-    ("humidity", &["humidity."]),
-    ("feeding", &["feeding.", "energy.", "fasting."]),
-    ("company", &["handling."]),
-    ("cleaning", &[]),
-    ("health", &[]),
-    ("growth", &["size.", "growth."]),
-    ("law", &["origin."]),
-];
-
-/// The heading of a chapter.
-pub fn chapter_title(labels: &Catalogue, id: &str) -> String {
-    labels.say(&format!("chapter-{id}"))
+/// The beginnings of the names of the figures that stand in a chapter.
+fn figures_of(chapter: &str) -> &'static [&'static str] {
+    match chapter {
+        "suits" => &["life."],
+        "heat" => &["temperature.", "light."],
+        "humidity" => &["humidity."],
+        "feeding" => &["feeding.", "energy.", "fasting."],
+        "company" => &["handling."],
+        "growth" => &["size.", "growth."],
+        "law" => &["origin."],
+        _ => &[],
+    }
 }
 
 /// Builds the care sheet of a species.
@@ -96,10 +88,10 @@ pub fn care(
     let text = words::with_figures(species, of, edition);
     let mut passages = words::passages(&text);
     let mut chapters = Vec::new();
-    for (id, names) in CHAPTERS {
-        let mut chapter = Chapter::new(id, &chapter_title(edition.catalogue(), id));
-        let titles = [chapter_title(Catalogue::nearest("en"), id), chapter.title.clone()];
-        chapter.words = words::taken(&mut passages, &titles);
+    for (id, heading) in CHAPTERS {
+        let mut chapter = Chapter::new(id, &edition.say(&format!("chapter-{id}")));
+        chapter.words = words::taken(&mut passages, &[heading, &chapter.title]);
+        let names = figures_of(id);
         let belongs = |stated: &&Stated<'_>| names.iter().any(|name| stated.name.starts_with(name));
         // The feeding table shows its figures itself; those with a source or a remark stand once more beside it.
         let says_more = |stated: &&Stated<'_>| {

@@ -1,10 +1,11 @@
 //! The model in one language: what every sheet is built from.
 
+use std::collections::BTreeMap;
 use std::ops::Deref;
 
 use jiff::civil::Date;
 
-use crate::language::{Catalogue, Value, primary};
+use crate::language::{Catalogue, Value, is_same, primary};
 use crate::model::species::{Translation, Words};
 use crate::model::word::Word;
 use crate::model::{Model, Page, Species};
@@ -61,9 +62,14 @@ impl<'a> Edition<'a> {
     /// The words of a species in this language, where they are not those that it has in its own.
     fn translation<'s>(&self, species: &'s Species) -> Option<&'s Translation> {
         self.foreign(species)?;
-        let own = primary(self.language());
-        let exact = species.translations.get(self.language());
-        exact.or_else(|| Some(species.translations.iter().find(|(tag, _)| primary(tag) == own)?.1))
+        self.among(&species.translations)
+    }
+
+    /// That of several translations which is in this language: of the very tag, or else of the same language elsewhere.
+    fn among<'s>(&self, all: &'s BTreeMap<String, Translation>) -> Option<&'s Translation> {
+        let own = self.language();
+        let elsewhere = || all.iter().find(|(tag, _)| is_same(tag, own)).map(|(_, one)| one);
+        all.get(own).or_else(elsewhere)
     }
 
     /// The name of a species in this language, or in its own.
@@ -92,7 +98,7 @@ impl<'a> Edition<'a> {
         'a: 's,
     {
         let theirs = species.language.as_deref().unwrap_or(&self.model.site.language);
-        (primary(theirs) != primary(self.language())).then_some(theirs)
+        (!is_same(theirs, self.language())).then_some(theirs)
     }
 
     /// The language of a species' words as they stand on a page in this one, where that is another.
@@ -105,11 +111,8 @@ impl<'a> Edition<'a> {
 
     /// A page in this language, where it has one besides its own.
     pub fn page<'p>(&self, page: &'p Page) -> Option<&'p Translation> {
-        let own = primary(self.language());
-        if primary(&self.model.site.language) == own {
-            return None;
-        }
-        Some(page.translations.iter().find(|(tag, _)| primary(tag) == own)?.1)
+        let is_own = is_same(&self.model.site.language, self.language());
+        if is_own { None } else { self.among(&page.translations) }
     }
 
     /// The title of a page in this language, or in that of the site.
@@ -153,7 +156,7 @@ impl<'a> Edition<'a> {
 
     /// What stands where a fact is missing: it is shown as missing, not left out.
     pub fn missing(&self) -> Shown {
-        Shown { first: self.say("not-known"), second: None, missing: true }
+        Shown { missing: true, ..Shown::plain(self.say("not-known")) }
     }
 
     /// A date as it is read aloud: `25 November 2026`.

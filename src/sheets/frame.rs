@@ -3,7 +3,7 @@
 use jiff::civil::Date;
 use serde::Serialize;
 
-use crate::language::{Catalogue, primary};
+use crate::language::{Catalogue, is_same};
 use crate::model::Site;
 use crate::model::word::Word;
 
@@ -94,7 +94,7 @@ impl Frame {
         let up = |path: &str| "../".repeat(path.matches('/').count());
         let root = up(path);
         let language = edition.language();
-        let own = primary(language) == primary(&site.language);
+        let own = is_same(language, &site.language);
         let base = format!("{root}{}", up(&folder));
         Frame {
             editions: if private { Vec::new() } else { editions(edition, path, &base) },

@@ -153,10 +153,7 @@ pub fn plan(model: &Model) -> Vec<Wanted> {
 
 /// Builds one page; none if the model does not hold what it is about.
 pub fn build(model: &Model, figures: &Figures, wanted: &Wanted) -> Option<Sheet> {
-    match wanted {
-        Wanted::In(language, wanted) => of(&Edition::further(model, language), figures, wanted),
-        _ => of(&Edition::of_site(model), figures, wanted),
-    }
+    of(&Edition::further(model, wanted.language(model)), figures, wanted.page())
 }
 
 fn of(edition: &Edition<'_>, figures: &Figures, wanted: &Wanted) -> Option<Sheet> {

@@ -147,11 +147,8 @@ impl Wanted {
 
     /// Whether it holds names, numbers and histories that nobody outside may see.
     pub fn is_private(&self) -> bool {
-        if let Wanted::In(_, wanted) = self {
-            return wanted.is_private();
-        }
         matches!(
-            self,
+            self.page(),
             Wanted::Handover(_)
                 | Wanted::Door(_)
                 | Wanted::Record(_)
@@ -165,6 +162,14 @@ impl Wanted {
     pub fn is_in_every_language(&self) -> bool {
         !self.is_private()
             && !matches!(self, Wanted::NotFound | Wanted::Sitemap | Wanted::Feed | Wanted::In(..))
+    }
+
+    /// The page itself, whatever the language.
+    pub fn page(&self) -> &Wanted {
+        match self {
+            Wanted::In(_, wanted) => wanted.page(),
+            page => page,
+        }
     }
 
     /// The language that it is in.

@@ -86,7 +86,7 @@ pub fn sitemap(edition: &Edition<'_>) -> Option<Sitemap> {
 
 /// A page in every language, where the site has more than one.
 fn editions(edition: &Edition<'_>, wanted: &Wanted) -> Vec<InLanguage> {
-    let page = if let Wanted::In(_, page) = wanted { page } else { wanted };
+    let page = wanted.page();
     let all = edition.site.all_languages();
     if all.len() < 2 || !page.is_in_every_language() {
         return Vec::new();
@@ -100,8 +100,7 @@ fn editions(edition: &Edition<'_>, wanted: &Wanted) -> Vec<InLanguage> {
 }
 
 fn reviewed(edition: &Edition<'_>, wanted: &Wanted) -> Option<String> {
-    let page = if let Wanted::In(_, page) = wanted { page } else { wanted };
-    let (Wanted::Care(key) | Wanted::Working(key) | Wanted::Card(key)) = page else {
+    let (Wanted::Care(key) | Wanted::Working(key) | Wanted::Card(key)) = wanted.page() else {
         return None;
     };
     edition.species.get(key)?.reviewed.map(|(date, _)| date.to_string())

@@ -69,7 +69,7 @@ pub fn passages(text: &str) -> Vec<Passage> {
 }
 
 /// Takes the words under a heading out of the passages; nothing where none of its titles heads any.
-pub fn taken(passages: &mut Vec<Passage>, titles: &[String]) -> String {
+pub fn taken(passages: &mut Vec<Passage>, titles: &[&str]) -> String {
     let same =
         |heading: &str| titles.iter().any(|one| one.to_lowercase() == heading.to_lowercase());
     let place = passages.iter().position(|passage| same(&passage.heading));

@@ -2,6 +2,7 @@
 
 use crate::figures::owed::in_force;
 use crate::finding::{Code, Finding, Severity, Subject};
+use crate::language::is_same;
 use crate::proof::{Evidence, Rule};
 
 use super::{article, help};
@@ -19,11 +20,10 @@ pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     let site = &evidence.model.site;
-    let first = |tag: &str| tag.split('-').next().unwrap_or_default().to_lowercase();
     for law in in_force(evidence.model) {
         let Some(rule) = &law.law.delivery else { continue };
         let Some(language) = &rule.about.language else { continue };
-        if site.all_languages().into_iter().any(|other| first(other) == first(language)) {
+        if site.all_languages().into_iter().any(|other| is_same(other, language)) {
             continue;
         }
         let message = format!(

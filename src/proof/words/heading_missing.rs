@@ -1,9 +1,10 @@
 //! A care sheet without a section that it owes its reader.
 
 use crate::finding::{Code, Finding, Place, Severity, Subject};
+use crate::model::species::CHAPTERS;
 use crate::proof::{Evidence, Rule};
 
-use super::headings::{OWED, headings};
+use super::headings::headings;
 
 static CODE: Code = Code {
     name: "heading-missing",
@@ -36,8 +37,9 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
             let help = "write what the reader needs, or that there is nothing to say and why";
             found.push(Finding::new(&CODE, place, message).help(help));
         }
-        let missing: Vec<&str> = OWED
+        let missing: Vec<&str> = CHAPTERS
             .into_iter()
+            .map(|(_, heading)| heading)
             .filter(|owed| {
                 !given.iter().any(|heading| heading.level == 2 && heading.title == *owed)
             })

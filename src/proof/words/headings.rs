@@ -3,44 +3,15 @@
 use std::ops::Range as Bytes;
 
 use crate::language::Catalogue;
-
-/// The headings that a care sheet owes its reader, in their order.
-pub(super) const OWED: [&str; 11] = [
-    "At a glance",
-    "Is this animal for you",
-    "Enclosure",
-    "Heat and light",
-    "Humidity and water",
-    "Feeding",
-    "Handling and company",
-    "Cleaning",
-    "Health",
-    "Breeding and growth",
-    "Law and where it comes from",
-];
-
-/// The same by the anchors that their labels are named by.
-const ANCHORS: [&str; 11] = [
-    "glance",
-    "suits",
-    "enclosure",
-    "heat",
-    "humidity",
-    "feeding",
-    "company",
-    "cleaning",
-    "health",
-    "growth",
-    "law",
-];
+use crate::model::species::CHAPTERS;
 
 /// The headings that words in a language may have: as its pages head them, and in English.
 pub(super) fn owed_in(language: &str) -> Vec<[String; 2]> {
     let labels = Catalogue::nearest(language);
-    let both = |(english, anchor): (&str, &str)| {
-        [english.to_owned(), labels.say(&format!("chapter-{anchor}"))]
+    let both = |(anchor, heading): (&str, &str)| {
+        [heading.to_owned(), labels.say(&format!("chapter-{anchor}"))]
     };
-    OWED.into_iter().zip(ANCHORS).map(both).collect()
+    CHAPTERS.map(both).to_vec()
 }
 
 /// A heading of any level.

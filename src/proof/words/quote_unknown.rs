@@ -1,7 +1,8 @@
 //! Words that quote a figure which the species does not state.
 
-use crate::figures::quoting::{quotable, quotes};
+use crate::figures::quoting::{Quote, quotable, quotes};
 use crate::finding::{Code, Finding, Place, Severity, Subject, did_you_mean};
+use crate::model::species::Words;
 use crate::proof::{Evidence, Rule};
 
 static CODE: Code = Code {
@@ -18,10 +19,7 @@ pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     for (name, species) in &evidence.model.species {
         let known = quotable(species, evidence.figures.species.get(name));
-        let quoted = species
-            .all_words()
-            .flat_map(|words| quotes(&words.text).into_iter().map(move |quote| (words, quote)));
-        for (words, quote) in quoted {
+        for (words, quote) in quoted(species.all_words()) {
             if known.iter().any(|quotable| quotable.name == quote.name) {
                 continue;
             }
@@ -34,10 +32,7 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
         }
     }
     for page in evidence.model.pages.values() {
-        let quoted = page
-            .all_words()
-            .flat_map(|words| quotes(&words.text).into_iter().map(move |quote| (words, quote)));
-        for (words, quote) in quoted {
+        for (words, quote) in quoted(page.all_words()) {
             let message = "a page of its own has no figures to quote";
             let place = Place::new(words.file, quote.span);
             found.push(
@@ -45,4 +40,11 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
             );
         }
     }
+}
+
+/// Every quote in words, with the words that it stands in.
+fn quoted<'w>(
+    all: impl Iterator<Item = &'w Words>,
+) -> impl Iterator<Item = (&'w Words, Quote<'w>)> {
+    all.flat_map(|words| quotes(&words.text).into_iter().map(move |quote| (words, quote)))
 }
