@@ -140,6 +140,18 @@ fn words_a_hundred_thousand_levels_deep_are_set() {
 }
 
 #[test]
+fn a_reading_with_a_sign_of_several_bytes_is_read() {
+    let reading = |value: &str| {
+        let log = format!("date,what,value,outcome,note\n2026-11-01,reading,{value},,\n");
+        read_all("animals/juniper.csv", log.into_bytes())
+    };
+    assert_eq!(reading("warm 28 C\u{a0}50 %"), reading("warm 28 C 50 %"));
+    for broken in ["warm 28 C \u{fffd}4 %", "warm 28 C é%", "é9é%"] {
+        assert!(!reading(broken).is_empty(), "{broken} passes");
+    }
+}
+
+#[test]
 fn figures_beyond_all_bounds_are_findings() {
     let digits = "9".repeat(400);
     for line in [

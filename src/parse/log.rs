@@ -280,10 +280,8 @@ impl Line<'_> {
             value.find(|c: char| c.is_ascii_digit() || c == '-').unwrap_or(value.len());
         let (probe, figures) = value.split_at(figures_at);
         let humidity_at = figures.find('%').map(|percent| {
-            figures[..percent]
-                .trim_end()
-                .rfind(|c: char| !(c.is_ascii_digit() || c == '.'))
-                .map_or(0, |at| at + 1)
+            let before = figures[..percent].trim_end();
+            before.trim_end_matches(|c: char| c.is_ascii_digit() || c == '.').len()
         });
         let (degrees, humidity) = match humidity_at {
             Some(at) => (figures[..at].trim(), figures[at..].trim()),
