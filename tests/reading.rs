@@ -127,6 +127,21 @@ fn a_file_far_too_large_is_found_and_not_read() {
 }
 
 #[test]
+fn words_as_long_as_a_thousand_pages_are_found_and_not_read() {
+    let site = Site::new("novel");
+    let page = |length| vec![b'a'; length];
+    site.write("pages/quarantine.md", &page(4 * 1024 * 1024 + 1));
+    check(&site, "file-too-large", "pages/quarantine.md", "over 4 MB");
+    let (sources, read) = site.read();
+    let checked = wardsheet::compile::check(&sources, read, jiff::civil::date(2026, 11, 25));
+    let of_the_page =
+        checked.findings.iter().filter(|finding| finding.code.name.starts_with("file-"));
+    assert_eq!(of_the_page.count(), 1, "what was not read is not said to be empty");
+    site.write("pages/quarantine.md", &page(4 * 1024 * 1024));
+    assert!(site.read().1.is_empty());
+}
+
+#[test]
 fn two_files_that_claim_one_name_are_found() {
     let site = Site::new("twice");
     site.write("species/new/testing-snake.toml", b"name = \"New\"\n");

@@ -19,6 +19,7 @@ use crate::model::Model;
 use crate::parse::parse;
 use crate::proof::{Evidence, proof, with_site_severities};
 use crate::source::Sources;
+use crate::source::codes::FILE_EMPTY;
 
 use shortened::shortened;
 
@@ -42,8 +43,15 @@ pub struct Checked {
 ///
 /// `read` holds what the reading of the files has found already.
 pub fn check(sources: &Sources, read: Vec<Finding>, as_of: Date) -> Checked {
-    let (model, parsed) = parse(sources);
+    let (model, mut parsed) = parse(sources);
     let figures = figures(&model, as_of);
+    // What was not read at all stands there as a file of nothing, and that would be said of it too.
+    let not_read: BTreeSet<_> =
+        read.iter().filter_map(|finding| finding.place).map(|place| place.file).collect();
+    parsed.retain(|finding| {
+        finding.code.name != FILE_EMPTY.name
+            || finding.place.is_none_or(|place| !not_read.contains(&place.file))
+    });
     let mut found = read;
     found.extend(parsed);
     let faulty: BTreeSet<_> =

@@ -3,6 +3,7 @@
 use crate::finding::{FileId, Finding, Place};
 
 use super::library::{is_face, role_of};
+use super::read::Fault;
 use super::{Layer, Role, Sources, codes, in_language, name};
 
 impl Sources {
@@ -29,9 +30,15 @@ impl Sources {
         if is_face(inside) {
             return Some((self.add_face(inside, name, layer, bytes), Vec::new()));
         }
-        let (text, broken) = decoded(bytes);
+        let limit = largest(role);
+        let too_large = bytes.len() > limit;
+        let (text, broken) = decoded(if too_large { Vec::new() } else { bytes });
         let id = self.add(inside, role, name, layer, text);
         let mut findings = Vec::new();
+        if too_large {
+            let (code, message) = over(limit);
+            findings.push(Finding::new(code, Place::start_of(id), message));
+        }
         if let Some(line) = broken {
             findings.push(Finding::new(&codes::NOT_UTF8, Place::start_of(id), not_utf8(line)));
         }
@@ -46,6 +53,25 @@ impl Sources {
         }
         Some((id, findings))
     }
+}
+
+/// The largest data file that is read, in bytes: a keeper's whole life of log lines is a thousandth of it.
+pub(super) const LARGEST_BYTES: usize = 64 * MEGABYTE;
+/// The largest text in Markdown: a book of a thousand pages. Its reader takes up to a hundred times as much memory as the text.
+const LARGEST_WORDS: usize = 4 * MEGABYTE;
+const MEGABYTE: usize = 1024 * 1024;
+
+/// How many bytes are read of a file with a role.
+pub(super) fn largest(role: Role) -> usize {
+    match role {
+        Role::Words | Role::Page => LARGEST_WORDS,
+        _ => LARGEST_BYTES,
+    }
+}
+
+/// What is said of a file that is larger.
+pub(super) fn over(limit: usize) -> Fault {
+    (&codes::FILE_TOO_LARGE, format!("this file is over {} MB", limit / MEGABYTE))
 }
 
 /// The text of some bytes, and the first line that is not UTF-8 where there is one.

@@ -13,12 +13,9 @@ use walkdir::WalkDir;
 
 use crate::finding::{Finding, Place};
 
-use super::bytes::{decoded, not_utf8};
+use super::bytes::{LARGEST_BYTES, decoded, largest, not_utf8, over};
 use super::library::role_of;
 use super::{Layer, Photo, Role, Sources, codes};
-
-/// The largest data file that is read, in bytes: a keeper's whole life of log lines is a thousandth of it.
-const LARGEST_BYTES: u64 = 64 * 1024 * 1024;
 
 /// A site's folder that is known to hold a `wardsheet.toml`.
 #[derive(Debug, Clone)]
@@ -174,8 +171,8 @@ impl Reading {
     }
 
     fn file(&mut self, path: &Path, inside: &str, layer: Layer) -> Option<usize> {
-        role_of(inside)?;
-        self.bytes(inside, layer, read_bytes(path))
+        let (role, _) = role_of(inside)?;
+        self.bytes(inside, layer, read_bytes(path, largest(role)))
     }
 
     /// Takes in a file as it was read, or why it could not be; none where a site has no file of that path.
@@ -250,9 +247,12 @@ impl Sources {
             Photo::InMemory(bytes) => return Some(Ok(std::sync::Arc::clone(bytes))),
             Photo::OnDisk(path) => path,
         };
-        if std::fs::metadata(path).is_ok_and(|about| about.len() > LARGEST_BYTES) {
-            let message = format!("`photos/{file_name}` is over 64 MB");
-            return Some(Err((&codes::FILE_TOO_LARGE, message)));
+        if is_over(path, LARGEST_BYTES) {
+            let (code, why) = over(LARGEST_BYTES);
+            return Some(Err((
+                code,
+                why.replacen("this file", &format!("`photos/{file_name}`"), 1),
+            )));
         }
         let read = std::fs::read(path).map(std::sync::Arc::from);
         Some(read.map_err(|error| {
@@ -275,29 +275,29 @@ pub type Fault = (&'static crate::finding::Code, String);
 /// # Errors
 /// One sentence: why it cannot be read, or that it is not UTF-8 text.
 pub fn text_of(path: &Path) -> Result<String, String> {
-    match decoded(read_bytes(path).map_err(|(_, why)| why)?) {
+    match decoded(read_bytes(path, LARGEST_BYTES).map_err(|(_, why)| why)?) {
         (text, None) => Ok(text),
         (_, Some(line)) => Err(not_utf8(line)),
     }
 }
 
-fn read_bytes(path: &Path) -> Result<Vec<u8>, Fault> {
-    if std::fs::metadata(path).is_ok_and(|about| about.len() > LARGEST_BYTES) {
-        return Err(too_large());
+fn read_bytes(path: &Path, limit: usize) -> Result<Vec<u8>, Fault> {
+    if is_over(path, limit) {
+        return Err(over(limit));
     }
     let mut bytes = Vec::new();
     // A device has no size and no end, and a file may grow while it is read.
     let read = std::fs::File::open(path)
-        .and_then(|file| file.take(LARGEST_BYTES + 1).read_to_end(&mut bytes));
+        .and_then(|file| file.take(limit as u64 + 1).read_to_end(&mut bytes));
     match read {
-        Ok(_) if bytes.len() as u64 > LARGEST_BYTES => Err(too_large()),
+        Ok(_) if bytes.len() > limit => Err(over(limit)),
         Ok(_) => Ok(bytes),
         Err(error) => Err((&codes::FILE_UNREADABLE, unreadable(Some(&error)))),
     }
 }
 
-fn too_large() -> Fault {
-    (&codes::FILE_TOO_LARGE, "this file is over 64 MB".to_owned())
+fn is_over(path: &Path, limit: usize) -> bool {
+    std::fs::metadata(path).is_ok_and(|about| about.len() > limit as u64)
 }
 
 fn unreadable(error: Option<&io::Error>) -> String {
