@@ -13,6 +13,11 @@ const MAP: &str = "date = \"MM/DD/YYYY hh:mm AM\"\ntime = [\"Day\", \"Clock\"]\n
 
 /// The clean base site with a logger that recorded the rows.
 fn site(rows: &str) -> (Sources, Checked) {
+    site_of(MAP, "\n[[logger]]\nreadings = \"hall\"\nmap = \"hall\"\n", rows)
+}
+
+/// The clean base site with a map, loggers of an animal, and the rows of the table in the hall.
+fn site_of(map: &str, loggers: &str, rows: &str) -> (Sources, Checked) {
     let base = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/base");
     let mut sources = Sources::default();
     let mut add = |path: &str, text: String| {
@@ -29,11 +34,11 @@ fn site(rows: &str) -> (Sources, Checked) {
         // A photo is no text.
         let Ok(mut text) = std::fs::read_to_string(entry.path()) else { continue };
         if path == "animals/juniper.toml" {
-            text.push_str("\n[[logger]]\nreadings = \"hall\"\nmap = \"hall\"\n");
+            text.push_str(loggers);
         }
         add(&path, text);
     }
-    add("maps/hall.toml", MAP.to_owned());
+    add("maps/hall.toml", map.to_owned());
     add("readings/hall.csv", format!("Day,Clock,Cool (°F),RH\n{rows}"));
     add_look(&mut sources);
     let checked = check(&sources, Vec::new(), jiff::civil::date(2026, 11, 25));
@@ -114,4 +119,43 @@ fn rows_out_of_order_and_rows_of_another_form_are_counted_and_told() {
         told.iter().any(|said| said.starts_with("1 row of") && said.contains("on line 26")),
         "{told:?}"
     );
+}
+
+#[test]
+fn a_logger_that_several_animals_share_is_read_once() {
+    let rows = day(|_| 50) + "yesterday,noon,73.4,50\n";
+    let (sources, alone) = site(&rows);
+    let mut sources = sources;
+    for name in ["sedge", "rush"] {
+        let of_juniper =
+            sources.named(wardsheet::source::Role::Animal, "juniper").expect("it is there");
+        let text = of_juniper.text.replace("name = \"Juniper\"", &format!("name = \"{name}\""));
+        let path = format!("animals/{name}.toml");
+        sources.add_bytes(&path, Layer::Own, text.into_bytes()).expect("an animal");
+    }
+    let shared = check(&sources, Vec::new(), jiff::civil::date(2026, 11, 25));
+    let rows =
+        |checked: &Checked| codes(checked).iter().filter(|code| **code == "readings-row").count();
+    assert_eq!((rows(&alone), rows(&shared)), (1, 1), "one broken row is told once");
+    for name in ["juniper", "sedge", "rush"] {
+        assert_eq!(shared.figures.animals[name].loggers, alone.figures.animals["juniper"].loggers);
+    }
+}
+
+#[test]
+fn of_a_thousand_loggers_the_first_are_read_and_the_rest_are_told() {
+    let logger = "\n[[logger]]\nreadings = \"hall\"\nmap = \"hall\"\n";
+    let (_, checked) = site_of(MAP, &logger.repeat(1000), &day(|_| 50));
+    assert_eq!(codes(&checked), ["list-too-long"]);
+    assert!(checked.findings[0].message.contains("`logger` lists 1000; 64 are read"));
+    assert_eq!(checked.figures.animals["juniper"].loggers.len(), 64);
+}
+
+#[test]
+fn a_heading_far_below_the_end_of_a_table_is_told_as_columns_that_are_not_there() {
+    let map = format!("heading = 4000000000\n{MAP}");
+    let (_, checked) =
+        site_of(&map, "\n[[logger]]\nreadings = \"hall\"\nmap = \"hall\"\n", &day(|_| 50));
+    assert!(codes(&checked).iter().all(|code| *code == "readings-column"), "{:?}", codes(&checked));
+    assert!(!checked.findings.is_empty());
 }

@@ -32,6 +32,12 @@ type Case = (&'static str, &'static str, &'static str, &'static str);
 
 const CASES: &[Case] = &[
     ("readings-column", "maps/shelf.toml", "RH (%)", "Humidity"),
+    (
+        "list-too-long",
+        "maps/shelf.toml",
+        "\"Time\"",
+        "[\"Time\", \"Year\", \"Month\", \"Day\", \"Hour\", \"Minute\", \"Second\", \"Zone\", \"Season\"]",
+    ),
     ("readings-row", "readings/sedge.csv", "20.11.2026 12:00", "20.11.26 12 h"),
     ("code-unknown", SITE, "title", "findings = { log-lime = \"off\" }\ntitle"),
     ("companion-unknown", ANIMAL, "sex =", "with = [\"segde\"]\nsex ="),

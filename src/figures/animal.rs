@@ -322,7 +322,7 @@ fn recorded(
     humidity: &HumidityFigures,
     lights_h: Option<(f64, f64)>,
 ) -> Vec<LoggerFigures> {
-    let recordings = animal.loggers.iter().flat_map(|logger| &logger.recordings);
+    let recordings = animal.loggers.iter().flat_map(|logger| logger.recordings.iter());
     let summed = recordings.filter_map(|recording| {
         let probe = &recording.probe;
         let here = humidity.readings.iter().filter(|reading| reading.zone == *probe);

@@ -1,5 +1,7 @@
 //! What data loggers have recorded of an enclosure.
 
+use std::sync::Arc;
+
 use crate::finding::{FileId, Place};
 
 use super::cited::Named;
@@ -15,8 +17,8 @@ pub struct Logger {
     pub map: Named,
     /// The file of the readings, where it is there.
     pub file: Option<FileId>,
-    /// What each probe recorded, in the order of the map.
-    pub recordings: Vec<Recording>,
+    /// What each probe recorded, in the order of the map. All the animals of a room share what its logger has recorded.
+    pub recordings: Arc<[Recording]>,
 }
 
 /// What one probe recorded, in order of time.

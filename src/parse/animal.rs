@@ -1,5 +1,7 @@
 //! `animals/NAME.toml`.
 
+use std::sync::Arc;
+
 use crate::finding::{Finding, Place};
 use crate::model::animal::{HistoryEntry, Notes, Practice, Quarantine};
 use crate::model::recording::Logger;
@@ -14,6 +16,8 @@ use super::table::{self, Table};
 /// A quarantine without a length of its own lasts as long as accreditation guidance asks at the least, times three:
 /// the longest of the common figures, since a clock that runs too long harms nobody.
 const QUARANTINE_DAYS: f64 = 90.0;
+/// An enclosure has a few data loggers, a room one.
+const MOST_LOGGERS: usize = 64;
 
 pub(super) fn animal(file: &SourceFile) -> (Option<Animal>, Vec<Finding>) {
     table::read(file.id, &file.text, |top| {
@@ -61,7 +65,7 @@ pub(super) fn animal(file: &SourceFile) -> (Option<Animal>, Vec<Finding>) {
             history: top.tables("history").iter().filter_map(history).collect(),
             notes: top.table("notes").map(|table| notes(&table)).unwrap_or_default(),
             under_treatment: top.flag("under_treatment"),
-            loggers: top.tables("logger").iter().filter_map(logger).collect(),
+            loggers: top.tables_at_most(MOST_LOGGERS, "logger").iter().filter_map(logger).collect(),
             papers: top.list("papers").into_iter().map(|named| named.name).collect(),
             log: Vec::new(),
         };
@@ -108,7 +112,7 @@ fn logger(table: &Table<'_, '_>) -> Option<Logger> {
     let (readings, map) = (table.named("readings"), table.named("map"));
     let place = table.place();
     table.close();
-    Some(Logger { place, readings: readings?, map: map?, file: None, recordings: Vec::new() })
+    Some(Logger { place, readings: readings?, map: map?, file: None, recordings: Arc::default() })
 }
 
 fn history(table: &Table<'_, '_>) -> Option<HistoryEntry> {

@@ -109,6 +109,13 @@ pub static PHOTO_TOO_LARGE: Code = writing(
     include_str!("pages/photo-too-large.md"),
 );
 
+/// A list longer than anything it could stand for.
+pub static LIST_TOO_LONG: Code = writing(
+    "list-too-long",
+    "a list is longer than anything it could stand for",
+    include_str!("pages/list-too-long.md"),
+);
+
 /// A column that a map names and a table does not have.
 pub static READINGS_COLUMN: Code = Code {
     severity: Severity::Warning,
@@ -129,7 +136,7 @@ pub static READINGS_ROW: Code = Code {
 };
 
 /// Every code of this room.
-pub static ALL: [&Code; 19] = [
+pub static ALL: [&Code; 20] = [
     &TOML_SYNTAX,
     &KEY_UNKNOWN,
     &FIELD_MISSING,
@@ -143,6 +150,7 @@ pub static ALL: [&Code; 19] = [
     &DATE_UNREADABLE,
     &LOG_HEADING,
     &LOG_LINE,
+    &LIST_TOO_LONG,
     &READINGS_COLUMN,
     &READINGS_ROW,
     &WORDS_HTML,

@@ -14,6 +14,10 @@ use super::table::{self, Table};
 
 /// A map that says nothing of dates means the form that this program writes.
 const STANDING_FORM: &str = "YYYY-MM-DD";
+/// The year, the month, the day, the hour, the minute, the second, and what a table may hold besides.
+const MOST_TIME_COLUMNS: usize = 8;
+/// Every row is read once for each probe.
+const MOST_PROBES: usize = 64;
 
 /// Reads a map by itself: where it is named on the command line.
 pub fn map_of(file: FileId, text: &str) -> (Map, Vec<Finding>) {
@@ -56,6 +60,8 @@ pub fn map_of(file: FileId, text: &str) -> (Map, Vec<Finding>) {
             _ => false,
         };
         top.missing("time", "the column that holds the date: time = \"Date\"");
+        let time = top.list_at_most(MOST_TIME_COLUMNS, "time");
+        let probes = top.tables_at_most(MOST_PROBES, "probe");
         let log = top.table("log");
         let units = top.table("units");
         let words = top.table("words");
@@ -68,8 +74,8 @@ pub fn map_of(file: FileId, text: &str) -> (Map, Vec<Finding>) {
                 written: STANDING_FORM.to_owned(),
                 pieces: Vec::new(),
             }),
-            time: top.list("time").into_iter().map(column).collect(),
-            probes: top.tables("probe").iter().filter_map(probe).collect(),
+            time: time.into_iter().map(column).collect(),
+            probes: probes.iter().filter_map(probe).collect(),
             log: log.as_ref().map(columns).unwrap_or_default(),
             units: units.as_ref().map(units_of).unwrap_or_default(),
             words: words.as_ref().map(words_of).unwrap_or_default(),
@@ -155,7 +161,11 @@ impl<'a> Rows<'a> {
         let above = u64::from(map.heading.saturating_sub(1));
         let mut start = 0;
         for _ in 0..above {
-            start += text[start..].find('\n').map_or(text.len() - start, |end| end + 1);
+            let Some(end) = text[start..].find('\n') else {
+                start = text.len();
+                break;
+            };
+            start += end + 1;
         }
         let first = text[start..].lines().next().unwrap_or_default();
         let separator = map.separator.unwrap_or_else(|| {

@@ -23,12 +23,9 @@ mod store;
 mod table;
 mod words;
 
-use std::collections::BTreeMap;
-
 use rayon::prelude::*;
 
 use crate::finding::{Finding, Place};
-use crate::model::map::Map;
 use crate::model::species::Translation;
 use crate::model::{Animal, Model};
 use crate::source::{Layer, Role, SourceFile, Sources, in_language};
@@ -100,15 +97,14 @@ pub fn parse(sources: &Sources) -> (Model, Vec<Finding>) {
     }
     // There are far more animals than anything else: they are read on all cores, and taken up in the order of their names.
     let animals: Vec<_> = sources.nearest(Role::Animal).into_iter().collect();
-    let read: Vec<_> = animals
-        .par_iter()
-        .map(|(name, file)| (*name, with_tables(sources, &model.maps, name, file)))
-        .collect();
+    let read: Vec<_> =
+        animals.par_iter().map(|(name, file)| (*name, with_log(sources, name, file))).collect();
     for (name, animal) in read {
         if let Some(animal) = gather(&mut findings, animal) {
             model.animals.insert(name.to_owned(), animal);
         }
     }
+    findings.extend(recording::loggers(sources, &mut model));
     for (name, file) in sources.nearest(Role::Page) {
         if name.is_empty() {
             continue; // A place in the folder that could not be read stands in for a file.
@@ -135,13 +131,8 @@ pub fn parse(sources: &Sources) -> (Model, Vec<Finding>) {
     (model, findings)
 }
 
-/// Reads an animal with its log and what its data loggers recorded.
-fn with_tables(
-    sources: &Sources,
-    maps: &BTreeMap<String, Map>,
-    name: &str,
-    file: &SourceFile,
-) -> (Option<Animal>, Vec<Finding>) {
+/// Reads an animal with its log.
+fn with_log(sources: &Sources, name: &str, file: &SourceFile) -> (Option<Animal>, Vec<Finding>) {
     let mut findings = Vec::new();
     let Some(file) = present(Some(file), &mut findings) else { return (None, findings) };
     let Some(mut animal) = gather(&mut findings, animal::animal(file)) else {
@@ -149,13 +140,6 @@ fn with_tables(
     };
     if let Some(file) = sources.named(Role::Log, name) {
         animal.log = gather(&mut findings, log::log(file));
-    }
-    for logger in &mut animal.loggers {
-        let Some(file) = sources.named(Role::Readings, &logger.readings.name) else { continue };
-        logger.file = Some(file.id);
-        if let Some(map) = maps.get(&logger.map.name) {
-            logger.recordings = gather(&mut findings, recordings(file, map));
-        }
     }
     (Some(animal), findings)
 }

@@ -1,11 +1,16 @@
 //! `readings/NAME.csv`: what a data logger has recorded, read through a map in one pass.
 
-use jiff::civil::Date;
+use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
 
-use crate::finding::Finding;
+use jiff::civil::Date;
+use rayon::prelude::*;
+
+use crate::finding::{FileId, Finding};
+use crate::model::Model;
 use crate::model::map::Map;
 use crate::model::recording::{Recording, Sample};
-use crate::source::SourceFile;
+use crate::source::{Role, SourceFile, Sources};
 
 use super::map::{Row, Rows, number, place_of_line};
 use super::{codes, moment};
@@ -31,6 +36,37 @@ impl Faults {
             self.first = Some((line, why()));
         }
     }
+}
+
+/// Reads what the data loggers have recorded. The logger of a room is named by every animal in it, and its table read once.
+pub(super) fn loggers(sources: &Sources, model: &mut Model) -> Vec<Finding> {
+    let mut findings = Vec::new();
+    let named = model.animals.values().flat_map(|animal| &animal.loggers);
+    let named: BTreeSet<(&str, &str)> =
+        named.map(|logger| (logger.readings.name.as_str(), logger.map.name.as_str())).collect();
+    let tables = named.into_iter().filter_map(|(readings, map)| {
+        let table = sources.named(Role::Readings, readings)?;
+        Some(((readings.to_owned(), map.to_owned()), (table, model.maps.get(map))))
+    });
+    let tables: Vec<_> = tables.collect();
+    let read: Vec<_> = tables
+        .into_par_iter()
+        .map(|(names, (table, map))| (names, table.id, map.map(|map| recordings(table, map))))
+        .collect();
+    let mut known: BTreeMap<_, (FileId, Arc<[Recording]>)> = BTreeMap::new();
+    for (names, file, made) in read {
+        let (made, found) = made.unwrap_or_default();
+        findings.extend(found);
+        known.insert(names, (file, made.into()));
+    }
+    for logger in model.animals.values_mut().flat_map(|animal| &mut animal.loggers) {
+        let names = (logger.readings.name.clone(), logger.map.name.clone());
+        if let Some((file, made)) = known.get(&names) {
+            logger.file = Some(*file);
+            logger.recordings = Arc::clone(made);
+        }
+    }
+    findings
 }
 
 /// Reads what the probes of a map have recorded.
