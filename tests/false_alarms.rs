@@ -144,3 +144,56 @@ fn an_enclosure_at_the_edges_of_its_zones_gives_nothing_to_find() {
     found.retain(|finding| finding.code.name != "heater-missing");
     assert!(found.is_empty(), "{}", draw::draw(&found, false, &|file| sources.shown(file)));
 }
+
+#[test]
+fn words_headed_in_the_language_of_their_site_lack_no_section() {
+    let words = include_str!("base/species/testing-snake.md");
+    let labels = wardsheet::language::Catalogue::of("de").expect("a catalogue");
+    let headed = wardsheet::model::species::CHAPTERS.iter().fold(
+        words.to_owned(),
+        |text, (anchor, heading)| {
+            let german = labels.say(&format!("chapter-{anchor}"));
+            text.replace(&format!("## {heading}\n"), &format!("## {german}\n"))
+        },
+    );
+    assert!(headed.contains("## Wärme und Licht\n") && !headed.contains("## Heat and light\n"));
+    let codes = |text: &str| {
+        let site = include_str!("base/wardsheet.toml").replace("\"en\"", "\"de\"");
+        let law = "jurisdictions = [\"germany\", \"switzerland\", \"france\"]\n";
+        let files = [
+            ("wardsheet.toml", format!("{law}{site}")),
+            ("sources.toml", include_str!("base/sources.toml").to_owned()),
+            (
+                "species/standards/testing.toml",
+                include_str!("base/species/standards/testing.toml").to_owned(),
+            ),
+            (
+                "species/testing-snake.toml",
+                include_str!("base/species/testing-snake.toml").to_owned(),
+            ),
+            ("species/testing-snake.md", text.to_owned()),
+        ];
+        let mut sources = Sources::default();
+        for (path, text) in files {
+            sources.add_bytes(path, Layer::Own, text.into_bytes()).expect("a file of a site");
+        }
+        library::add_species(&mut sources);
+        let (model, _) = parse(&sources);
+        assert!(model.laws.len() > 3);
+        let figures = figures(&model, AS_OF.parse().expect("a day"));
+        let found = proof(&Evidence { sources: &sources, model: &model, figures: &figures });
+        let of_words = found.into_iter().filter(|finding| {
+            let sentence = finding.message.contains("Testing");
+            finding.code.name.starts_with("heading-")
+                || sentence && finding.code.name == "care-sheet-item-missing"
+        });
+        of_words.map(|finding| (finding.code.name, finding.message)).collect::<Vec<_>>()
+    };
+    assert_eq!(codes(&headed), codes(words));
+    let without = headed.replace("## Reinigung\n", "");
+    assert!(
+        codes(&without).iter().any(|(_, message)| message.contains("`Reinigung`")),
+        "{:?}",
+        codes(&without)
+    );
+}

@@ -77,13 +77,15 @@ pub fn chapters(item: Item) -> &'static [&'static str] {
 ///
 /// An item that is told of one animal stands on its handover sheet: see [`of_animal`]. A wording that the law sets is lacking until
 /// the site has taken it from the law.
+///
+/// `words` tells whether the words of the species say anything under a heading, by its English name.
 pub fn of_species(
     item: Item,
     law: &Jurisdiction,
     species: &Species,
     of: &SpeciesFigures,
+    words: impl Fn(&str) -> bool,
 ) -> Vec<&'static str> {
-    let words = |heading: &str| has_words(species, heading);
     let fittings = &species.fittings;
     let room = [&fittings.climbing, &fittings.digging, &fittings.bathing];
     let room = room.iter().any(|place| place.is_some());
@@ -99,33 +101,33 @@ pub fn of_species(
         }
         Item::Housing => {
             let space = of.enclosure.iter().any(|need| need.least.is_ok());
-            let told = (space && fittings.substrate.is_some()) || words("## Enclosure");
+            let told = (space && fittings.substrate.is_some()) || words("Enclosure");
             (told, &["enclosure.STANDARD", "## Enclosure"])
         }
         Item::Environment => return environment(species),
         Item::Feeding => {
             let told = species.feeding.iter().any(|stage| stage.meal.is_some());
-            (told || words("## Feeding"), &["feeding", "## Feeding"])
+            (told || words("Feeding"), &["feeding", "## Feeding"])
         }
         Item::DailyRation => {
             (has_ration(species, of), &["feeding.every", "feeding.mass or share or count"])
         }
         Item::Watering => {
-            let told = fittings.water.is_some() || words("## Humidity and water");
+            let told = fittings.water.is_some() || words("Humidity and water");
             (told, &["fittings.water"])
         }
         Item::GeneralCare => {
-            let told = words("## Is this animal for you") || words("## At a glance");
+            let told = words("Is this animal for you") || words("At a glance");
             (told, &["## Is this animal for you"])
         }
-        Item::Handling => (words("## Handling and company"), &["## Handling and company"]),
-        Item::Cleaning => (words("## Cleaning"), &["## Cleaning"]),
+        Item::Handling => (words("Handling and company"), &["## Handling and company"]),
+        Item::Cleaning => (words("Cleaning"), &["## Cleaning"]),
         Item::Equipment => {
-            let told = fittings.substrate.is_some() && words("## Heat and light");
+            let told = fittings.substrate.is_some() && words("Heat and light");
             (told, &["fittings.substrate", "## Heat and light"])
         }
         Item::Movement => {
-            let told = room || words("## Enclosure");
+            let told = room || words("Enclosure");
             (told, &["fittings.climbing, digging or bathing"])
         }
         Item::Enrichment => {
@@ -133,12 +135,12 @@ pub fn of_species(
             (told, &["fittings.hides", "fittings.climbing, digging or bathing"])
         }
         Item::Behaviour => {
-            let told = words("## Handling and company") || words("## Is this animal for you");
+            let told = words("Handling and company") || words("Is this animal for you");
             (told, &["## Handling and company"])
         }
-        Item::Reproduction => (words("## Breeding and growth"), &["## Breeding and growth"]),
+        Item::Reproduction => (words("Breeding and growth"), &["## Breeding and growth"]),
         Item::SignsOfIllness => (!species.signs.is_empty(), &["sign"]),
-        Item::VeterinaryCare => (words("## Health"), &["## Health"]),
+        Item::VeterinaryCare => (words("Health"), &["## Health"]),
         Item::YearlyCost => (of.cost.is_some(), &["prices in wardsheet.toml"]),
         Item::ProtectionStatus => (species.legal.cites.is_some(), &["legal.cites"]),
         Item::LegalBasis => {
@@ -173,20 +175,6 @@ fn has_ration(species: &Species, of: &SpeciesFigures) -> bool {
         row.interval_days.is_some() && much
     });
     told && !species.feeding.is_empty()
-}
-
-/// Whether the words of a species say anything under a heading.
-fn has_words(species: &Species, heading: &str) -> bool {
-    let Some(words) = &species.words else { return false };
-    let mut under = false;
-    for line in words.text.lines() {
-        if line.starts_with("## ") {
-            under = line.trim_end().eq_ignore_ascii_case(heading);
-        } else if under && !line.trim().is_empty() {
-            return true;
-        }
-    }
-    false
 }
 
 /// What a handover sheet lacks for an item that is told of one animal: the fields that would answer it.

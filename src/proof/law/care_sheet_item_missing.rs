@@ -4,6 +4,7 @@ use crate::figures::owed::{InForce, in_force, of_species};
 use crate::finding::{Code, Finding, Severity, Subject};
 use crate::model::Species;
 use crate::model::law::Item;
+use crate::proof::words::headings::says_under;
 use crate::proof::{Evidence, Rule};
 
 use super::article;
@@ -69,7 +70,11 @@ fn lacking<'a>(
 ) -> Vec<(&'a Species, Vec<&'static str>)> {
     let species = evidence.model.species.iter().filter_map(|(key, species)| {
         let of = evidence.figures.species.get(key)?;
-        Some((species, of_species(item, law.law, species, of)))
+        let language = species.language.as_ref().unwrap_or(&evidence.model.site.language);
+        let words = |heading: &str| {
+            species.words.as_ref().is_some_and(|words| says_under(&words.text, language, heading))
+        };
+        Some((species, of_species(item, law.law, species, of, words)))
     });
     species.filter(|(_, fields)| !fields.is_empty()).collect()
 }

@@ -1,10 +1,9 @@
 //! A care sheet without a section that it owes its reader.
 
 use crate::finding::{Code, Finding, Place, Severity, Subject};
-use crate::model::species::CHAPTERS;
 use crate::proof::{Evidence, Rule};
 
-use super::headings::headings;
+use super::headings::{headings, owed_in};
 
 static CODE: Code = Code {
     name: "heading-missing",
@@ -37,12 +36,17 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
             let help = "write what the reader needs, or that there is nothing to say and why";
             found.push(Finding::new(&CODE, place, message).help(help));
         }
-        let missing: Vec<&str> = CHAPTERS
-            .into_iter()
-            .map(|(_, heading)| heading)
-            .filter(|owed| {
-                !given.iter().any(|heading| heading.level == 2 && heading.title == *owed)
-            })
+        let site = &evidence.model.site.language;
+        let owed = owed_in(species.language.as_ref().unwrap_or(site));
+        let is_given = |ways: &[String; 2]| {
+            given
+                .iter()
+                .any(|heading| heading.level == 2 && ways.iter().any(|way| way == heading.title))
+        };
+        let missing: Vec<&str> = owed
+            .iter()
+            .filter(|ways| !is_given(ways))
+            .map(|[_, heading]| heading.as_str())
             .collect();
         if missing.is_empty() {
             continue;

@@ -14,6 +14,21 @@ pub(super) fn owed_in(language: &str) -> Vec<[String; 2]> {
     CHAPTERS.map(both).to_vec()
 }
 
+/// Whether words in a language say anything under one of the headings owed, by its English name.
+pub(in crate::proof) fn says_under(text: &str, language: &str, heading: &str) -> bool {
+    let owed = owed_in(language);
+    let Some(ways) = owed.iter().find(|[english, _]| english == heading) else { return false };
+    let mut sections = headings(text).into_iter().filter(|heading| heading.level <= 2).peekable();
+    while let Some(section) = sections.next() {
+        let end = sections.peek().map_or(text.len(), |next| next.span.start);
+        let under = text.get(section.span.end..end).unwrap_or_default();
+        if ways.iter().any(|way| way == section.title) && !under.trim().is_empty() {
+            return true;
+        }
+    }
+    false
+}
+
 /// A heading of any level.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub(super) struct Heading<'a> {
@@ -52,5 +67,19 @@ mod tests {
             assert_eq!(english, label);
         }
         assert_eq!(owed_in("de")[3], ["Heat and light", "Wärme und Licht"]);
+    }
+
+    #[test]
+    fn a_section_says_something_in_either_language() {
+        let text =
+            "## Wärme und Licht\n\nWarm.\n\n## Cleaning\n\n## Gesundheit\n\n### Zecken\n\nKeine.\n";
+        assert!(says_under(text, "de", "Heat and light"));
+        assert!(!says_under(text, "en", "Heat and light"));
+        assert!(!says_under(text, "de", "Cleaning"), "it stands empty");
+        assert!(
+            says_under(text, "de", "Health"),
+            "what stands under a further heading belongs to it"
+        );
+        assert!(!says_under(text, "de", "Feeding"), "it is not there");
     }
 }

@@ -12,7 +12,7 @@ pub(super) mod quote_unknown;
 pub(super) mod words_missing;
 
 mod doses;
-mod headings;
+pub(super) mod headings;
 mod links;
 mod literals;
 mod spelt;
