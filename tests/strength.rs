@@ -1,89 +1,21 @@
 //! Whatever stands in a file, it is told as findings: nothing panics, hangs or runs out of stack.
 //!
 //! `PROPTEST_CASES=20000 cargo test --release --test strength` looks longer; `cargo test --release --test strength -- --ignored`
-//! adds lines of 60 MB, the longest that fit into a file that is read.
+//! adds the longest lines that fit into a file that is read.
 
+#[path = "strength/real.rs"]
+mod real;
+// The fuzzer takes in this file too, so its path is written out.
 #[path = "strength/readers.rs"]
 mod readers;
+#[path = "strength/spoil.rs"]
+mod spoil;
 
 use proptest::prelude::*;
 use readers::{BASE, read_all};
+use spoil::{spoil, spoilt};
 
 const DEEP: usize = 100_000;
-
-/// One way of spoiling a file: where, how far, and what.
-#[derive(Debug, Clone)]
-enum Spoil {
-    Flip(usize, u8),
-    Delete(usize, usize),
-    Double(usize, usize),
-    Splice(usize, usize, usize),
-    Put(usize, &'static str),
-}
-
-/// What is put into files: figures beyond all bounds, and signs that mean something to one of the readers.
-const PUT: [&str; 16] = [
-    "1e308 C",
-    "-1e308 C",
-    "1e-308 g",
-    "999999-01-01",
-    "9999-12-31",
-    "-9999-01-01",
-    "\"",
-    "'''",
-    "[[",
-    "]]",
-    "{{",
-    "}}",
-    "\n\n",
-    "\u{feff}",
-    "9999999999999999999999999999999999999999",
-    "é",
-];
-
-fn spoil() -> impl Strategy<Value = Spoil> {
-    let at = 0..6000_usize;
-    prop_oneof![
-        (at.clone(), any::<u8>()).prop_map(|(at, byte)| Spoil::Flip(at, byte)),
-        (at.clone(), 1..200_usize).prop_map(|(at, length)| Spoil::Delete(at, length)),
-        (at.clone(), 1..400_usize).prop_map(|(at, length)| Spoil::Double(at, length)),
-        (at.clone(), at.clone(), 1..400_usize)
-            .prop_map(|(a, b, length)| Spoil::Splice(a, b, length)),
-        (at, proptest::sample::select(&PUT[..])).prop_map(|(at, text)| Spoil::Put(at, text)),
-    ]
-}
-
-/// Does one thing to a file; `other` lends bytes to a splice.
-fn spoilt(mut bytes: Vec<u8>, other: &[u8], spoil: &Spoil) -> Vec<u8> {
-    let within = |at: usize, length: usize| if length == 0 { 0 } else { at % length };
-    match *spoil {
-        Spoil::Flip(at, byte) => {
-            let at = within(at, bytes.len());
-            if let Some(found) = bytes.get_mut(at) {
-                *found ^= byte;
-            }
-        }
-        Spoil::Delete(at, length) => {
-            let at = within(at, bytes.len());
-            bytes.drain(at..(at + length).min(bytes.len()));
-        }
-        Spoil::Double(at, length) => {
-            let at = within(at, bytes.len());
-            let part = bytes[at..(at + length).min(bytes.len())].to_vec();
-            bytes.splice(at..at, part);
-        }
-        Spoil::Splice(at, from, length) => {
-            let (at, from) = (within(at, bytes.len()), within(from, other.len()));
-            let part = other[from..(from + length).min(other.len())].to_vec();
-            bytes.splice(at..at, part);
-        }
-        Spoil::Put(at, text) => {
-            let at = within(at, bytes.len());
-            bytes.splice(at..at, text.bytes());
-        }
-    }
-    bytes
-}
 
 proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
@@ -100,6 +32,29 @@ proptest! {
         let start = BASE[file].1.as_bytes().to_vec();
         let bytes = spoils.iter().fold(start, |bytes, one| spoilt(bytes, BASE[other].1.as_bytes(), one));
         read_all(BASE[file].0, bytes);
+    }
+}
+
+/// A site of many species takes a thousand times as long as the small one: fewer cases, unless more are asked for.
+fn fewer() -> ProptestConfig {
+    let asked = ProptestConfig::default();
+    let cases = if std::env::var_os("PROPTEST_CASES").is_some() { asked.cases } else { 8 };
+    ProptestConfig { cases, failure_persistence: None, ..asked }
+}
+
+proptest! {
+    #![proptest_config(fewer())]
+
+    #[test]
+    fn a_file_of_a_whole_site_that_was_spoilt_is_told_as_findings(
+        file in any::<prop::sample::Index>(), other in any::<prop::sample::Index>(), some in 0..real::SHARES,
+        spoils in prop::collection::vec(spoil(), 1..8),
+    ) {
+        let site = real::site();
+        let (file, other) = (file.get(site.files()), other.get(site.files()));
+        let start = site.bytes(file).to_vec();
+        let bytes = spoils.iter().fold(start, |bytes, one| spoilt(bytes, site.bytes(other), one));
+        real::read_all(site, file, bytes, some);
     }
 }
 
@@ -189,13 +144,24 @@ fn a_file_where_every_line_is_wrong_is_told_in_a_hundred_findings() {
 }
 
 #[test]
+fn a_line_of_a_hundred_megabytes_is_not_read() {
+    for (path, _) in BASE {
+        let found = read_all(path, vec![b'['; 100_000_000]);
+        assert!(found.contains(&"file-too-large"), "{path}: {found:?}");
+    }
+}
+
+#[test]
 #[ignore = "takes minutes without optimisation"]
-fn a_line_of_sixty_megabytes_is_read() {
+fn the_longest_line_that_is_read_is_told_as_findings() {
     let length = 60_000_000;
     let long = |head: &str, tail: &str| format!("{head}{}{tail}", "a".repeat(length)).into_bytes();
     read_all("animals/juniper.csv", long("date,what,value,outcome,note\n2026-01-01,note,", ",,\n"));
     read_all("animals/juniper.toml", long("name = \"", "\"\n"));
-    read_all("pages/quarantine.md", long("# A\n\n", "\n"));
     read_all("sources.toml", long("[", "]\n"));
-    read_all("species/testing-snake.md", b"[a](".repeat(length / 4));
+    for words in ["a", "[a](", "> ", "- ", "*a **a ", "| ", "<b>", "{{", "![", "&amp;", "`` ` "] {
+        let text = words.repeat(4_000_000 / words.len());
+        read_all("species/testing-snake.md", text.clone().into_bytes());
+        read_all("pages/quarantine.md", format!("# A\n\n{text}\n").into_bytes());
+    }
 }
