@@ -35,14 +35,14 @@ const SIZES: [usize; 3] = [100, 1000, 10_000];
 fn main() {
     let words: Vec<String> =
         std::env::args().skip(1).filter(|word| !word.starts_with("--")).collect();
-    let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("bench-site");
-    match words.first().map(String::as_str) {
-        Some("tool") => told(|| tool(&folder)),
-        Some("floor") => told(|| floor(&folder)),
-        Some("fits") => told(|| fits(&folder)),
+    let folder = words.get(1).map(Path::new);
+    match (words.first().map(String::as_str), folder) {
+        (Some("tool"), Some(folder)) => told(|| tool(folder)),
+        (Some("floor"), Some(folder)) => told(|| floor(folder)),
+        (Some("fits"), Some(folder)) => told(|| fits(folder)),
         _ => {
             let asked: Vec<usize> = words.iter().filter_map(|word| word.parse().ok()).collect();
-            table(&folder, if asked.is_empty() { &SIZES } else { &asked });
+            table(if asked.is_empty() { &SIZES } else { &asked });
         }
     }
 }
@@ -50,24 +50,27 @@ fn main() {
 /// What one process took: seconds, seconds on the processor, megabytes at the peak.
 struct Took([f64; 3]);
 
-fn table(folder: &Path, sizes: &[usize]) {
+fn table(sizes: &[usize]) {
     let mut out = std::io::stdout().lock();
     let mut line = |text: String| writeln!(out, "{text}").expect("standard output is open");
     line(format!("{LOG_LINES} log lines an animal, {} threads", rayon::current_num_threads()));
     line(format!(
-        "{:>7}  {:28} {:>9} {:>7} {:>10} {:>7} {:>9}",
-        "animals", "", "seconds", "ratio", "processor", "ratio", "peak MB"
+        "{:>7}  {:28} {:>9} {:>7} {:>10} {:>7} {:>9} {:>10}",
+        "animals", "", "seconds", "ratio", "processor", "ratio", "peak MB", "an animal"
     ));
+    let folder_of =
+        |size: &usize| Path::new(env!("CARGO_TARGET_TMPDIR")).join(format!("bench-compile-{size}"));
     for size in sizes {
+        let folder = &folder_of(size);
         lay_out(folder, *size);
-        let tool = of_bench("tool");
-        let again = of_bench("tool");
-        let floor = of_bench("floor");
+        let tool = of_bench("tool", folder);
+        let again = of_bench("tool", folder);
+        let floor = of_bench("floor", folder);
         let rows = [
             ("this tool, first compile", tool),
             ("this tool, nothing changed", again),
             ("the floor", floor.as_ref().map(|took| Took(took.0))),
-            ("parse and figures alone", of_bench("fits")),
+            ("parse and figures alone", of_bench("fits", folder)),
             ("script: jinja2, markdown", of_script(folder)),
         ];
         for (what, took) in rows {
@@ -76,17 +79,21 @@ fn table(folder: &Path, sizes: &[usize]) {
                 continue;
             };
             line(format!(
-                "{size:>7}  {what:28} {wall:>9.2} {:>7.2} {processor:>10.2} {:>7.2} {peak:>9.0}",
+                "{size:>7}  {what:28} {wall:>9.2} {:>7.2} {processor:>10.2} {:>7.2} {peak:>9.0} {:>7.2} ms",
                 wall / floor[0],
-                processor / floor[1]
+                processor / floor[1],
+                1000.0 * wall / *size as f64
             ));
         }
     }
-    let _ = std::fs::remove_dir_all(folder);
+    // A disk may be slow to make new files for half a minute after many were removed, so that none goes before the last row.
+    for size in sizes {
+        let _ = std::fs::remove_dir_all(folder_of(size));
+    }
 }
 
-fn of_bench(what: &str) -> Option<Took> {
-    read(Command::new(std::env::current_exe().ok()?).arg(what))
+fn of_bench(what: &str, folder: &Path) -> Option<Took> {
+    read(Command::new(std::env::current_exe().ok()?).arg(what).arg(folder))
 }
 
 fn of_script(folder: &Path) -> Option<Took> {

@@ -86,6 +86,20 @@ proptest! {
         }
     }
 
+    // The search for the length at which an enclosure is outgrown passes over a stretch of one class by this law.
+    #[test]
+    fn what_is_enough_for_the_longer_of_a_class_is_enough_for_the_shorter(
+        (name, row) in any_row(), length in 1.0..400.0_f64, share in 0.0..1.0_f64, adult: bool, animals in 1..6_u32,
+    ) {
+        let needed = |length: f64| minimum(row, &of(length), adult, animals);
+        if let (Ok(less), Ok(more)) = (needed(length * share), needed(length))
+            && less.classes == more.classes
+            && let Some(built) = build_cm(&more)
+        {
+            prop_assert_eq!(fits(built.inside_cm, &less), Fit::Enough, "{}: {:?}", name, built);
+        }
+    }
+
     #[test]
     fn what_is_built_is_never_below_the_minimum(
         (name, row) in any_row(), length in 1.0..400.0_f64, adult: bool, animals in 1..12_u32,
