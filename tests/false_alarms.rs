@@ -110,6 +110,31 @@ fn an_enclosure_as_its_species_asks_gives_nothing_to_find() {
 }
 
 #[test]
+fn probes_by_names_of_the_keepers_own_read_the_zones_that_their_file_tells() {
+    let own =
+        [("basking", "Sonnenplatz"), ("warm", "rechts"), ("cool", "links"), ("water", "Becken")];
+    let found_with = |told: fn(&'static str) -> &'static str| {
+        let mut sources = built_in();
+        let (model, _) = parse(&sources);
+        for (key, species) in &model.species {
+            let text = own.iter().fold(as_asked(key, species), |text, (zone, name)| {
+                let named = format!("name = \"{name}\"\nzone = \"{}\"", told(zone));
+                text.replace(&format!("name = \"{zone}\""), &named)
+            });
+            sources.add(format!("animals/{key}.toml"), Role::Animal, key, Layer::Own, text);
+        }
+        found_in(&sources)
+    };
+    assert_eq!(found_with(|zone| zone), []);
+    let turned = found_with(|zone| match zone {
+        "warm" => "cool",
+        "cool" => "warm",
+        other => other,
+    });
+    assert!(turned.iter().any(|finding| finding.code.name == "gradient-inverted"), "{turned:?}");
+}
+
+#[test]
 fn an_enclosure_at_the_edges_of_its_zones_gives_nothing_to_find() {
     // The warm end at the top of its ranges and the cool side at the bottom of its own: the widest gradient that is asked for.
     let mut sources = built_in();

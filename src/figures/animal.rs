@@ -4,6 +4,7 @@ use jiff::civil::Date;
 
 use crate::model::housing::{Housing, Probe};
 use crate::model::log::Event;
+use crate::model::word::Zone;
 use crate::model::{Animal, Model, Species};
 
 use super::absence::Absence;
@@ -327,11 +328,14 @@ fn recorded(
         let probe = &recording.probe;
         let here = humidity.readings.iter().filter(|reading| reading.zone == *probe);
         let here = here.map(|reading| reading.at_most_percent).reduce(f64::min);
-        let cool = humidity.ceiling_percent.filter(|_| probe.to_lowercase().starts_with("cool"));
+        let mut probes = animal.housing.iter().flat_map(|housing| &housing.probes);
+        let listed = probes.find(|listed| listed.name == *probe);
+        let zone = listed.map_or_else(|| Zone::of_name(probe), |listed| listed.zone);
+        let cool = humidity.ceiling_percent.filter(|_| zone == Some(Zone::Cool));
         let asked = logger::Asked {
             ceiling_percent: here.or(cool),
             lights_h,
-            ..logger::Asked::of(species, probe)
+            ..logger::Asked::of(species, zone)
         };
         logger::logger(recording, &asked)
     });

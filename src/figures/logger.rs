@@ -7,6 +7,7 @@ use jiff::civil::{Date, DateTime};
 
 use crate::model::Species;
 use crate::model::recording::{Recording, Sample};
+use crate::model::word::Zone;
 
 use super::calendar::days_after;
 use super::working::Ends;
@@ -141,17 +142,16 @@ pub struct Asked {
 }
 
 impl Asked {
-    /// What a species asks at the probe of that name, told by the first word of it.
-    pub fn of(species: &Species, probe: &str) -> Asked {
+    /// What a species asks at a probe that reads a zone, or one of which no zone is known.
+    pub fn of(species: &Species, zone: Option<Zone>) -> Asked {
         use super::working::ends;
         let asked = &species.temperature;
-        let first = probe.split([' ', '-']).next().unwrap_or_default().to_lowercase();
-        let (day, night) = match first.as_str() {
-            "basking" => (&asked.basking, &asked.night),
-            "warm" => (&asked.warm, &asked.night),
-            "cool" => (&asked.cool, &asked.night),
-            "water" => (&asked.water, &asked.water),
-            _ => (&None, &asked.night),
+        let (day, night) = match zone {
+            Some(Zone::Basking) => (&asked.basking, &asked.night),
+            Some(Zone::Warm) => (&asked.warm, &asked.night),
+            Some(Zone::Cool) => (&asked.cool, &asked.night),
+            Some(Zone::Water) => (&asked.water, &asked.water),
+            None => (&None, &asked.night),
         };
         let of_range = |figure: &crate::model::species::Figure<crate::quantity::Temperature>| {
             figure.as_ref().map(|cited| ends(&cited.value))
@@ -161,7 +161,7 @@ impl Asked {
             day_c: of_range(day),
             night_c: of_range(night),
             percent: species.humidity.range.as_ref().map(|cited| ends(&cited.value)),
-            never_above_c: never.filter(|_| first != "basking"),
+            never_above_c: never.filter(|_| zone != Some(Zone::Basking)),
             bears_h: species
                 .humidity
                 .ceiling_for

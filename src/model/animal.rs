@@ -86,6 +86,8 @@ pub struct Practice {
     pub count: Option<((u32, u32), Place)>,
     /// From meal to meal.
     pub every: Option<(Range<Span>, Place)>,
+    /// Whether it comes frozen and has to thaw.
+    pub frozen: Option<bool>,
 }
 
 /// A quarantine.

@@ -7,7 +7,7 @@ use crate::quantity::{
 };
 
 use super::cited::Named;
-use super::word::{HeaterKind, Thermostat};
+use super::word::{HeaterKind, Thermostat, Zone};
 
 /// The enclosure of one animal. Positions are measured from the warm end.
 #[derive(Debug, Clone, PartialEq)]
@@ -143,8 +143,10 @@ pub struct Lamp {
 /// A probe or hygrometer.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Probe {
-    /// Its name: the zone that it reads.
+    /// Its name.
     pub name: String,
+    /// The zone that it reads, where its file or its name tells.
+    pub zone: Option<Zone>,
     /// Where it is written.
     pub place: Place,
     /// How far from the warm end.

@@ -43,6 +43,41 @@ words! {
 }
 
 words! {
+    /// The part of an enclosure that a probe reads.
+    Zone {
+        /// The surface where the animal basks.
+        Basking = "basking",
+        /// The warm side.
+        Warm = "warm",
+        /// The cool side.
+        Cool = "cool",
+        /// The water.
+        Water = "water",
+    }
+}
+
+impl Zone {
+    /// The zone that the first word of a probe's name tells, in English: none where it tells no zone.
+    ///
+    /// # Examples
+    /// ```
+    /// use wardsheet::model::word::Zone;
+    /// assert_eq!(Zone::of_name("Cold end, by the door"), Some(Zone::Cool));
+    /// assert_eq!(Zone::of_name("hot-2"), Some(Zone::Basking));
+    /// assert_eq!(Zone::of_name("hall"), None);
+    /// ```
+    pub fn of_name(name: &str) -> Option<Zone> {
+        match name.split([' ', '-', '_']).next()?.to_lowercase().as_str() {
+            "basking" | "hot" => Some(Zone::Basking),
+            "warm" => Some(Zone::Warm),
+            "cool" | "cold" => Some(Zone::Cool),
+            "water" => Some(Zone::Water),
+            _ => None,
+        }
+    }
+}
+
+words! {
     /// Where in its enclosure a species lives.
     Habit {
         /// On the ground.

@@ -89,6 +89,7 @@ fn practice(table: &Table<'_, '_>) -> Practice {
         width: table.one("width"),
         count: table.parsed("count", super::figure::whole_numbers),
         every: table.range("every"),
+        frozen: table.flag("frozen").map(|(frozen, _)| frozen),
     };
     table.close();
     practice

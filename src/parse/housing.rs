@@ -4,7 +4,7 @@ use crate::finding::{Finding, Place};
 use crate::model::housing::{
     Heater, Hide, Housing, Instrument, Lamp, Layer, Probe, UvReading, Walls,
 };
-use crate::model::word::HeaterKind;
+use crate::model::word::{HeaterKind, Zone};
 use crate::quantity::{self, Area, Dimensions, Fault, Length, Volume};
 
 use super::animal::Equipment;
@@ -148,10 +148,12 @@ fn uv_reading(table: &Table<'_, '_>) -> Option<UvReading> {
 fn probe(table: &Table<'_, '_>) -> Option<Probe> {
     let name = table.text("name");
     if name.is_none() {
-        table.missing("name", "the zone that it reads: name = \"warm\"");
+        table.missing("name", "its name, best the zone that it reads: name = \"warm\"");
     }
+    let told = table.word("zone").map(|(zone, _)| zone);
     let probe = Probe {
         name: name.clone().unwrap_or_default(),
+        zone: told.or_else(|| name.as_deref().and_then(Zone::of_name)),
         place: table.place(),
         at: table.one("at"),
         day: table.one("day"),

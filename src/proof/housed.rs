@@ -4,6 +4,7 @@ use crate::figures::AnimalFigures;
 use crate::finding::Place;
 use crate::model::housing::{Housing, Probe};
 use crate::model::log::Event;
+use crate::model::word::Zone;
 use crate::model::{Animal, Species};
 use crate::quantity::{
     Humidity, Quantity, Range, Rounding, System, Temperature, UvIndex, print_one,
@@ -18,15 +19,6 @@ pub(super) struct Housed<'a> {
     pub(super) housing: &'a Housing,
     pub(super) figures: &'a AnimalFigures,
     units: System,
-}
-
-/// The zone that a probe reads, told by the first word of its name.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Zone {
-    Basking,
-    Warm,
-    Cool,
-    Water,
 }
 
 /// What one probe reads, the log's latest line before the typical reading, each with its place.
@@ -74,7 +66,7 @@ impl<'a> Housed<'a> {
                 let logged_humidity = logged.and_then(|(place, _, humid)| Some((humid?, place)));
                 Reading {
                     probe,
-                    zone: zone(&probe.name),
+                    zone: probe.zone,
                     day: logged_day.or(probe.day),
                     night: probe.night,
                     humidity: logged_humidity.or(probe.humidity),
@@ -114,16 +106,5 @@ impl<'a> Housed<'a> {
             (None, Some(high)) => Some(Range::at_most(high)),
             (None, None) => None,
         }
-    }
-}
-
-fn zone(name: &str) -> Option<Zone> {
-    let first = name.split([' ', '-', '_']).next().unwrap_or("").to_lowercase();
-    match first.as_str() {
-        "basking" | "hot" => Some(Zone::Basking),
-        "warm" => Some(Zone::Warm),
-        "cool" | "cold" => Some(Zone::Cool),
-        "water" => Some(Zone::Water),
-        _ => None,
     }
 }

@@ -1,6 +1,6 @@
 //! The fields of `animals/NAME.toml`.
 
-use crate::model::word::{Basis, HeaterKind, Sex, Status, Thermostat};
+use crate::model::word::{Basis, HeaterKind, Sex, Status, Thermostat, Zone};
 
 use super::field::{Field, Form, may, must, spellings};
 use super::quantities as q;
@@ -142,7 +142,12 @@ const READING: &[Field] = &[
 ];
 
 const PROBE: &[Field] = &[
-    must("name", "The zone that it reads", Form::Text(&["basking", "warm", "cool"])),
+    must("name", "Its name, best the zone that it reads", Form::Text(&["basking", "warm", "cool"])),
+    may(
+        "zone",
+        "The zone that it reads, where its name does not tell it",
+        Form::Word(spellings::<Zone>),
+    ),
     may("at", "How far from the warm end", Form::One(&q::LENGTH)),
     may("day", "What it usually reads by day", Form::One(&q::TEMPERATURE)),
     may("night", "What it usually reads by night", Form::One(&q::TEMPERATURE)),
@@ -170,6 +175,7 @@ const FEEDING: &[Field] = &[
     may("width", "How wide the prey is", Form::One(&q::LENGTH)),
     may("count", "How many", Form::Range(&q::COUNT)),
     may("every", "From meal to meal", Form::Range(&q::SPAN)),
+    may("frozen", "It comes frozen and has to thaw", Form::Flag),
 ];
 
 const QUARANTINE: &[Field] = &[

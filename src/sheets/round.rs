@@ -107,7 +107,7 @@ pub fn round(edition: &Edition<'_>, figures: &Figures, monday: Date) -> RoundShe
             if day.meal {
                 let meal = || [("meal", meal(own, edition).into())];
                 add(Some(number), edition.tell("round-feed", meal()));
-                if is_frozen(own) {
+                if is_frozen(animal, own) {
                     add(number.checked_sub(1), edition.tell("round-thaw", meal()));
                 }
             }

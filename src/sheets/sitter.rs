@@ -234,7 +234,8 @@ fn guest(
 ) -> Guest {
     let plan = &guesting.plan;
     let say = |label| edition.say(label);
-    let mut facts = vec![Fact::plain(say("sitter-food"), days::feeding(own, plan, edition))];
+    let mut facts =
+        vec![Fact::plain(say("sitter-food"), days::feeding(animal, own, plan, edition))];
     if let Some(temperament) = &animal.temperament {
         facts.push(Fact::plain(say("sitter-as-a-rule"), temperament.clone()));
     }

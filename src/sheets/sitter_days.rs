@@ -114,15 +114,23 @@ pub(super) fn meal(own: &AnimalFigures, edition: &Edition<'_>) -> String {
     }
 }
 
-/// Whether a meal is frozen prey that has to thaw; whole mammals and birds are bought frozen.
-pub(super) fn is_frozen(own: &AnimalFigures) -> bool {
+/// Whether a meal is frozen prey that has to thaw. Where the animal's file does not say, whole mammals and birds are bought frozen.
+pub(super) fn is_frozen(animal: &Animal, own: &AnimalFigures) -> bool {
+    if let Some(frozen) = animal.feeding.as_ref().and_then(|practice| practice.frozen) {
+        return frozen;
+    }
     let meal = own.feeding.meal.as_deref().unwrap_or_default().to_lowercase();
     let whole = ["mouse", "mice", "rat", "chick", "rabbit", "quail"];
     meal.split(|c: char| !c.is_alphabetic()).any(|word| whole.contains(&word) || word == "rats")
 }
 
 /// How it is fed over the stay, in a sentence.
-pub(super) fn feeding(own: &AnimalFigures, plan: &Plan, edition: &Edition<'_>) -> String {
+pub(super) fn feeding(
+    animal: &Animal,
+    own: &AnimalFigures,
+    plan: &Plan,
+    edition: &Edition<'_>,
+) -> String {
     let told = match plan.food {
         Food::Skipped { days, limit_days } => {
             let limit = ("limit", print::days(limit_days, edition).first.into());
@@ -131,7 +139,8 @@ pub(super) fn feeding(own: &AnimalFigures, plan: &Plan, edition: &Edition<'_>) -
         Food::NoneDue => edition.say("sitter-none-due"),
         Food::NotKnown => return edition.say("sitter-not-known"),
         Food::AsDue => {
-            let label = if is_frozen(own) { "sitter-as-due-thawed" } else { "sitter-as-due" };
+            let label =
+                if is_frozen(animal, own) { "sitter-as-due-thawed" } else { "sitter-as-due" };
             edition.tell(label, [("meal", meal(own, edition).into())])
         }
     };
@@ -187,7 +196,7 @@ fn row(day: &Day, guest: &Guesting<'_>, edition: &Edition<'_>) -> DayRow {
     let next_meal = plan.days.iter().any(|other| {
         other.meal && crate::figures::calendar::days_between(day.date, other.date) == 1
     });
-    let food = if next_meal && is_frozen(own) && !day.meal {
+    let food = if next_meal && is_frozen(animal, own) && !day.meal {
         DayBox { text: edition.tell("sitter-and-thaw", [("food", food.text.into())]), ..food }
     } else {
         food

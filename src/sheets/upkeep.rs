@@ -9,6 +9,7 @@ use crate::figures::upkeep::clock;
 use crate::figures::{Absence, AnimalFigures, SpeciesFigures};
 use crate::model::Animal;
 use crate::model::housing::{Housing, Instrument, Probe};
+use crate::model::word::Zone;
 use crate::quantity::{Humidity, Range, Rounding, Temperature, print_one};
 
 use super::blocks::{Chapter, Fact, Shown, Table, WorkingBlock};
@@ -274,17 +275,15 @@ fn row<Q: crate::quantity::Quantity>(
     vec![Shown::plain(label), right, act]
 }
 
-/// The zone that a probe's name begins with, °C.
+/// What its species asks for in the zone that a probe reads, °C.
 pub(super) fn wanted_c(probe: &Probe, general: &SpeciesFigures) -> Option<(f64, f64)> {
     let gradient = &general.gradient;
-    let zone = match probe.name.split_whitespace().next()? {
-        "basking" | "hot" => gradient.basking_c,
-        "warm" => gradient.warm_c,
-        "cool" | "cold" => gradient.cool_c,
-        "water" => gradient.water_c,
-        _ => None,
-    };
-    let (low, high) = zone?;
+    let (low, high) = match probe.zone? {
+        Zone::Basking => gradient.basking_c,
+        Zone::Warm => gradient.warm_c,
+        Zone::Cool => gradient.cool_c,
+        Zone::Water => gradient.water_c,
+    }?;
     low.zip(high)
 }
 

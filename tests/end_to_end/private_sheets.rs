@@ -187,6 +187,26 @@ fn a_round_names_meals_quarantine_and_the_freezer() {
 }
 
 #[test]
+fn food_by_a_name_of_the_keepers_own_is_thawed_where_its_file_says_so() {
+    let site = Site::example("frozen");
+    let called = |frozen: Option<bool>| {
+        site.edit("animals/juniper.toml", |animal| {
+            let feeding = animal.entry("feeding").or_insert(toml::Table::new().into());
+            let feeding = feeding.as_table_mut().expect("a table");
+            _ = feeding.insert("meal".to_owned(), "Maus, ausgewachsen".into());
+            _ = feeding.insert("every".to_owned(), "2 days".into());
+            feeding.remove("frozen");
+            if let Some(frozen) = frozen {
+                _ = feeding.insert("frozen".to_owned(), frozen.into());
+            }
+        });
+        succeeds(&run(&site, "round", &[]));
+        site.text("out/private/round/2026-11-23.html").contains("thaw Maus, ausgewachsen")
+    };
+    assert!(!called(None) && !called(Some(false)) && called(Some(true)));
+}
+
+#[test]
 fn a_line_is_added_to_a_log_and_nothing_else_is_changed() {
     let site = Site::example("log");
     let before = site.text("animals/juniper.csv");

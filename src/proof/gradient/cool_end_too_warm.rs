@@ -1,7 +1,7 @@
 //! A cool side above its range.
 
 use crate::finding::{Code, Finding, Severity, Subject};
-use crate::proof::housed::Zone;
+use crate::model::word::Zone;
 use crate::proof::{Evidence, Rule};
 
 static CODE: Code = Code {

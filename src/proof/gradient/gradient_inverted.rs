@@ -1,7 +1,7 @@
 //! A warm side cooler than the cool side.
 
 use crate::finding::{Code, Finding, Severity, Subject};
-use crate::proof::housed::Zone;
+use crate::model::word::Zone;
 use crate::proof::{Evidence, Rule};
 
 static CODE: Code = Code {
