@@ -133,7 +133,8 @@ fn tool(folder: &Path) -> (Instant, f64) {
     let look = Look::new(&sources).expect("the built-in templates");
     let pages = Pages::new(&sources, &checked, &look);
     let stage = Stage::open(&folder.join("out")).expect("the output can be written");
-    let set = pages.each(|_| true, |file| stage.put(&file).map(|_| ()));
+    let stand = |files: &[String], made_from| stage.keep(files, made_from);
+    let set = pages.each_but(|_| true, stand, |file| stage.put(&file).map(|_| ()));
     assert!(!matches!(set, Err(Halt::Broken(_) | Halt::Refused(_))), "the pages can be set");
     stage.swap().expect("the output can be written");
     (start, 0.0)

@@ -90,7 +90,8 @@ fn set_and_write(
     let pages = Pages::new(&opened.sources, &opened.checked, &look);
     let stage = Stage::open(out).map_err(Halt::Refused)?;
     let progress = Progress::new(pages.plan().len(), terminal && !arguments.quiet);
-    pages.each(wants, |file| stage.put(&file).map(|_| progress.step()))?;
+    let stand = |files: &[String], made_from| stage.keep(files, made_from);
+    pages.each_but(wants, stand, |file| stage.put(&file).map(|_| progress.step()))?;
     let written = stage.swap().map_err(Halt::Refused)?;
     progress.end();
     Ok(written)

@@ -73,7 +73,8 @@ pub(super) fn run(arguments: &Arguments, outside: &mut Outside<'_>) -> Ended {
     if arguments.with_templates {
         by_path.extend(library::look().into_iter().map(|(path, bytes)| (path, bytes.to_vec())));
     }
-    let files: Vec<File> = by_path.into_iter().map(|(path, bytes)| File { path, bytes }).collect();
+    let files: Vec<File> =
+        by_path.into_iter().map(|(path, bytes)| File::new(path, bytes)).collect();
     let dir = outside.here.join(&arguments.dir);
     match write_fresh(&dir, &files) {
         Ok(()) => {}

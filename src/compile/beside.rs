@@ -7,7 +7,7 @@ use rayon::prelude::*;
 use crate::finding::{self, Finding};
 use crate::model::Animal;
 use crate::parse::photo_fault;
-use crate::photo::{Fault, prints};
+use crate::photo::{Fault, made_from, prints};
 use crate::render::{File, calendar, theme};
 use crate::sheets::edition::Edition;
 use crate::sheets::picture::{Printed, print_name, printed};
@@ -16,12 +16,20 @@ use crate::source::Sources;
 
 use super::{Checked, Halt};
 
+/// Tells whether files stand in their places as they were made from something, and lets them stay if all of them do.
+pub(super) type Standing<'a> = dyn Fn(&[String], u64) -> bool + Sync + 'a;
+
+/// Nothing stands anywhere yet.
+pub(super) fn none_stands(_: &[String], _: u64) -> bool {
+    false
+}
+
 /// The theme, and a note that keeps the private part from being published by mistake.
 pub(super) fn fixed(sources: &Sources, checked: &Checked) -> Vec<File> {
     let mut files = theme(sources);
     let note = Edition::of_site(&checked.model).say("private-note");
     let bytes = format!("{note}\n").into_bytes();
-    files.push(File { path: "private/DO-NOT-PUBLISH.txt".to_owned(), bytes });
+    files.push(File::new("private/DO-NOT-PUBLISH.txt", bytes));
     files
 }
 
@@ -41,10 +49,12 @@ pub(super) fn calendar_of(checked: &Checked, key: &str) -> Option<File> {
     let revision = due::revision(&[animal], figures.as_of);
     let name = edition.tell("due-calendar", [("name", animal.name.as_str().into())]);
     let text = calendar(&events, &name, figures.as_of, revision);
-    Some(File { path: calendar_path(key), bytes: text.into_bytes() })
+    Some(File::new(calendar_path(key), text.into_bytes()))
 }
 
-/// Writes the photos that pages show anew, on all cores, and hands on each print whose path is wanted.
+/// Writes the photos that pages show anew, on all cores, and hands on each print whose path is wanted. Where all prints of a
+/// photo stand in their places as they were made from it, none of them is made again: to decode a photo takes a quarter of a
+/// second.
 ///
 /// # Errors
 /// A finding for every photo that breaks off, or what `take` returned first.
@@ -52,6 +62,7 @@ pub(super) fn photos<E: Send>(
     sources: &Sources,
     checked: &Checked,
     wants: &(impl Fn(&str) -> bool + Sync),
+    stand: &Standing<'_>,
     take: &(impl Fn(File) -> Result<(), E> + Sync + ?Sized),
 ) -> Result<(), Halt<E>> {
     let all = printed(&Edition::of_site(&checked.model));
@@ -74,11 +85,25 @@ pub(super) fn photos<E: Send>(
         };
         // A photo that has gone since it was measured is as good as one that breaks off.
         let Some(Ok(bytes)) = sources.photo(name) else { return Err(fault(&Fault::Broken)) };
+        let folders: Vec<&String> =
+            namings.iter().flat_map(|one| &one.folders).filter(is_wanted).collect();
+        let source = made_from(&bytes);
+        let place =
+            |folder: &str, (width, height)| format!("{folder}/{}", print_name(width, height));
+        let measures = checked.model.photos.get(name).map(Vec::as_slice).unwrap_or_default();
+        let places: Vec<String> = folders
+            .iter()
+            .flat_map(|folder| measures.iter().map(|size| place(folder, *size)))
+            .collect();
+        if !places.is_empty() && stand(&places, source) {
+            return Ok(());
+        }
         let prints = prints(&bytes).map_err(|found| fault(&found))?;
-        for folder in namings.iter().flat_map(|one| &one.folders).filter(is_wanted) {
+        for folder in folders {
             for print in &prints {
-                let path = format!("{folder}/{}", print_name(print.width, print.height));
-                take(File { path, bytes: print.bytes.clone() }).map_err(Halt::Refused)?;
+                let path = place(folder, (print.width, print.height));
+                let file = File { path, bytes: print.bytes.clone(), made_from: Some(source) };
+                take(file).map_err(Halt::Refused)?;
             }
         }
         Ok(())
@@ -112,5 +137,5 @@ pub fn private_photos(
         let key = path.strip_prefix("private/animals/").and_then(|rest| rest.split('/').next());
         key.is_some_and(|key| animals.is_empty() || animals.iter().any(|animal| animal == key))
     };
-    super::pages::gathered(|keep| photos(sources, checked, &wants, keep))
+    super::pages::gathered(|keep| photos(sources, checked, &wants, &none_stands, keep))
 }

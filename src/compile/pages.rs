@@ -10,6 +10,7 @@ use crate::render::{File, Look};
 use crate::sheets::{self, Wanted};
 use crate::source::Sources;
 
+use super::beside::{Standing, none_stands};
 use super::open::{ByFile, by_file, on_the_sheet, open_findings};
 use super::{Checked, beside};
 
@@ -100,7 +101,21 @@ impl<'a> Pages<'a> {
         wants: impl Fn(&str) -> bool + Sync,
         take: impl Fn(File) -> Result<(), E> + Sync,
     ) -> Result<(), Halt<E>> {
-        self.beside(&wants, &take)?;
+        self.each_but(wants, none_stands, take)
+    }
+
+    /// The same, but for what stands in its place and is costly to make. `stand` is asked for several files and what they
+    /// would be made from: where it answers yes, they stay as they are and are not handed on.
+    ///
+    /// # Errors
+    /// As for [`Pages::each`].
+    pub fn each_but<E: Send>(
+        &self,
+        wants: impl Fn(&str) -> bool + Sync,
+        stand: impl Fn(&[String], u64) -> bool + Sync,
+        take: impl Fn(File) -> Result<(), E> + Sync,
+    ) -> Result<(), Halt<E>> {
+        self.beside_but(&wants, &stand, &take)?;
         let plan = self.plan().into_iter().filter(|wanted| wants(&wanted.path()));
         let plan: Vec<Wanted> = plan.collect();
         let broken = Mutex::new(Vec::new());
@@ -133,10 +148,19 @@ impl<'a> Pages<'a> {
         wants: &(impl Fn(&str) -> bool + Sync),
         take: &(impl Fn(File) -> Result<(), E> + Sync + ?Sized),
     ) -> Result<(), Halt<E>> {
+        self.beside_but(wants, &none_stands, take)
+    }
+
+    fn beside_but<E: Send>(
+        &self,
+        wants: &(impl Fn(&str) -> bool + Sync),
+        stand: &Standing<'_>,
+        take: &(impl Fn(File) -> Result<(), E> + Sync + ?Sized),
+    ) -> Result<(), Halt<E>> {
         let fixed =
             beside::fixed(self.sources, self.checked).into_iter().filter(|file| wants(&file.path));
         fixed.into_iter().try_for_each(take).map_err(Halt::Refused)?;
-        beside::photos(self.sources, self.checked, wants, take)?;
+        beside::photos(self.sources, self.checked, wants, stand, take)?;
         let calendars = beside::with_calendar(self.checked);
         let wanted = calendars.into_par_iter().filter(|key| wants(&sheets::calendar_path(key)));
         let set = wanted.filter_map(|key| beside::calendar_of(self.checked, key));

@@ -64,7 +64,7 @@ pub fn sitter(
         .set(sources, edition.language(), &wanted, &sheets::Sheet::Sitter(Box::new(sheet)))
         .map_err(|finding| vec![finding])?;
     let beside = page.path.replace(".html", ".ics");
-    Ok(vec![page, File { path: beside, bytes: events.into_bytes() }])
+    Ok(vec![page, File::new(beside, events.into_bytes())])
 }
 
 /// Sets the work of the week that a day is in.

@@ -7,6 +7,7 @@
 //!
 //! Everything here is pure: bytes in, bytes out. The same bytes give the same prints.
 
+use std::hash::{DefaultHasher, Hash as _, Hasher as _};
 use std::io::Cursor;
 
 use image::codecs::jpeg::JpegEncoder;
@@ -24,6 +25,8 @@ const MOST_MEMORY: u64 = 512 * 1024 * 1024;
 const SIDES: [u32; 3] = [320, 640, 1280];
 /// How faithful the prints are, of 100: above it files grow and nobody sees a difference.
 const QUALITY: u8 = 80;
+/// Counted up when prints come out otherwise for another reason than the measures above or the crates: all are made anew then.
+const RECIPE: u32 = 1;
 
 /// Why a picture cannot be used.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -101,6 +104,14 @@ pub fn sizes(look: Look) -> Vec<(u32, u32)> {
         sizes.push((look.width, look.height));
     }
     sizes
+}
+
+/// A number that changes with a photo's bytes and with how prints are made: prints made from the same number are the same.
+pub fn made_from(bytes: &[u8]) -> u64 {
+    let mut hasher = DefaultHasher::new();
+    (RECIPE, SIDES, QUALITY, env!("WARDSHEET_CRATES")).hash(&mut hasher);
+    bytes.hash(&mut hasher);
+    hasher.finish()
 }
 
 /// Decodes a picture, turns it upright and writes it anew in every size, from the smallest up.

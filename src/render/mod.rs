@@ -39,6 +39,15 @@ pub struct File {
     pub path: String,
     /// What stands in it.
     pub bytes: Vec<u8>,
+    /// What it was made from, as a number that changes with it; only of what is costly to make.
+    pub made_from: Option<u64>,
+}
+
+impl File {
+    /// A file that is made anew every time.
+    pub fn new(path: impl Into<String>, bytes: Vec<u8>) -> File {
+        File { path: path.into(), bytes, made_from: None }
+    }
 }
 
 impl Look {
@@ -103,7 +112,7 @@ impl Look {
             .map_err(|error| broken(sources, &error))?;
         let path = wanted.path();
         let bytes = if path.ends_with(".html") { tight::tight(&html) } else { html.into_bytes() };
-        Ok(File { path, bytes })
+        Ok(File::new(path, bytes))
     }
 }
 

@@ -9,13 +9,13 @@ use super::{File, style};
 pub fn theme(sources: &Sources) -> Vec<File> {
     let files = sources.nearest(Role::Theme);
     let copies = files.iter().flat_map(|(name, file)| {
-        ["public", "private"].map(|part| File {
-            path: format!("{part}/assets/{name}"),
-            bytes: if name.ends_with(".css") {
+        ["public", "private"].map(|part| {
+            let bytes = if name.ends_with(".css") {
                 style::smaller(&file.text).into_bytes()
             } else {
                 sources.bytes(file).to_vec()
-            },
+            };
+            File::new(format!("{part}/assets/{name}"), bytes)
         })
     });
     copies.collect()

@@ -59,8 +59,8 @@ pub fn write_on_request(out: &Path, files: &[File]) -> Result<(), WriteError> {
 fn write_beside(out: &Path, files: &[File], list: &str) -> Result<(), WriteError> {
     let stage = Stage::open(out)?;
     files.iter().try_for_each(|file| stage.put(file).map(|_| ()))?;
-    let mut paths = read_list(out, list);
-    paths.extend(stage.paths());
-    stage.swap_listed(list, &paths)?;
+    let mut listed = read_list(out, list);
+    listed.extend(stage.files());
+    stage.swap_listed(list, &listed)?;
     Ok(())
 }

@@ -15,7 +15,8 @@ mod append;
 mod fresh;
 mod stage;
 
-use std::collections::BTreeSet;
+use std::collections::BTreeMap;
+use std::hash::{DefaultHasher, Hash as _, Hasher as _};
 use std::io;
 use std::path::{Path, PathBuf};
 
@@ -86,17 +87,46 @@ pub fn write(out: &Path, files: &[File]) -> Result<Written, WriteError> {
     stage.swap()
 }
 
-fn read_list(out: &Path, list: &str) -> BTreeSet<String> {
-    let text = std::fs::read_to_string(out.join(list)).unwrap_or_default();
-    // A line that leads out of the folder is none of ours.
-    let own = |line: &&str| {
-        !line.is_empty() && !line.starts_with('/') && line.split('/').all(|part| part != "..")
-    };
-    text.lines().filter(own).map(str::to_owned).collect()
+/// What is known of a file that is costly to make: what it was made from, and its bytes, each as a number.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+struct Mark {
+    made_from: u64,
+    bytes: u64,
 }
 
-fn list_text(files: &BTreeSet<String>) -> String {
-    files.iter().map(|path| format!("{path}\n")).collect()
+impl Mark {
+    fn of(made_from: u64, bytes: &[u8]) -> Mark {
+        let mut hasher = DefaultHasher::new();
+        bytes.hash(&mut hasher);
+        Mark { made_from, bytes: hasher.finish() }
+    }
+}
+
+/// A list of files, each on a line, with its mark behind a tab where it has one.
+type List = BTreeMap<String, Option<Mark>>;
+
+fn read_list(out: &Path, list: &str) -> List {
+    let text = std::fs::read_to_string(out.join(list)).unwrap_or_default();
+    // A line that leads out of the folder is none of ours.
+    let own = |path: &str| {
+        !path.is_empty() && !path.starts_with('/') && path.split('/').all(|part| part != "..")
+    };
+    let entry = |line: &str| {
+        let mut parts = line.split('\t');
+        let path = parts.next().filter(|path| own(path))?.to_owned();
+        let mut number = || u64::from_str_radix(parts.next()?, 16).ok();
+        let mark = number().zip(number()).map(|(made_from, bytes)| Mark { made_from, bytes });
+        Some((path, mark))
+    };
+    text.lines().filter_map(entry).collect()
+}
+
+fn list_text(files: &List) -> String {
+    let line = |(path, mark): (&String, &Option<Mark>)| match mark {
+        Some(mark) => format!("{path}\t{:016x}\t{:016x}\n", mark.made_from, mark.bytes),
+        None => format!("{path}\n"),
+    };
+    files.iter().map(line).collect()
 }
 
 fn create_folder(file: &Path) -> Result<(), WriteError> {

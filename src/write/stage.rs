@@ -3,7 +3,6 @@
 #![expect(clippy::disallowed_methods, reason = "this room is where the disk is written")]
 #![expect(clippy::disallowed_types, reason = "a lock is held on an open file")]
 
-use std::collections::BTreeSet;
 use std::fs::{File as OpenFile, OpenOptions, TryLockError};
 use std::io;
 use std::path::{Path, PathBuf};
@@ -12,7 +11,7 @@ use std::sync::{Mutex, PoisonError};
 use crate::render::File;
 
 use super::{
-    LIST, REQUESTED, WriteError, Written, create_folder, list_text, read_list,
+    LIST, List, Mark, REQUESTED, WriteError, Written, create_folder, list_text, read_list,
     remove_empty_folders, remove_folder,
 };
 
@@ -43,14 +42,14 @@ pub enum Fate {
 pub struct Stage {
     out: PathBuf,
     /// What the tool has written before, and so may replace.
-    known: BTreeSet<String>,
+    known: List,
     put: Mutex<Put>,
     _lock: OpenFile,
 }
 
 #[derive(Debug, Default)]
 struct Put {
-    paths: BTreeSet<String>,
+    files: List,
     counts: Written,
 }
 
@@ -88,14 +87,15 @@ impl Stage {
             Ok(about) if about.is_file() && holds(&place, about.len(), &file.bytes) => {
                 Fate::Unchanged
             }
-            Ok(about) if about.is_file() && self.known.contains(&file.path) => Fate::Changed,
+            Ok(about) if about.is_file() && self.known.contains_key(&file.path) => Fate::Changed,
             Ok(_) => return Err(WriteError::InTheWay(place)),
         };
         if fate != Fate::Unchanged {
             write_waiting(&self.out.join(STAGE).join(FILES).join(&file.path), &file.bytes)?;
         }
+        let mark = file.made_from.map(|made_from| Mark::of(made_from, &file.bytes));
         let mut put = self.put.lock().unwrap_or_else(PoisonError::into_inner);
-        put.paths.insert(file.path.clone());
+        put.files.insert(file.path.clone(), mark);
         match fate {
             Fate::New => put.counts.new += 1,
             Fate::Changed => put.counts.changed += 1,
@@ -104,23 +104,38 @@ impl Stage {
         Ok(fate)
     }
 
+    /// Lets files stay as they are, if all of them stand in their places as they were made from something.
+    pub fn keep(&self, paths: &[String], made_from: u64) -> bool {
+        let standing = |path: &String| {
+            let mark = self.known.get(path).copied().flatten();
+            let mark = mark.filter(|mark| mark.made_from == made_from)?;
+            let place = self.out.join(path);
+            let is_file = std::fs::symlink_metadata(&place).is_ok_and(|about| about.is_file());
+            let found = std::fs::read(&place).ok().filter(|_| is_file)?;
+            (Mark::of(made_from, &found) == mark).then(|| (path.clone(), Some(mark)))
+        };
+        let Some(standing) = paths.iter().map(standing).collect::<Option<Vec<_>>>() else {
+            return false;
+        };
+        let mut put = self.put.lock().unwrap_or_else(PoisonError::into_inner);
+        put.counts.unchanged += standing.len();
+        put.files.extend(standing);
+        true
+    }
+
     /// Puts every file in place, and removes those of an earlier compile that were not put on the stage again.
     ///
     /// # Errors
     /// When the system refuses.
     pub fn swap(self) -> Result<Written, WriteError> {
-        let paths = self.paths();
-        self.swap_listed(LIST, &paths)
+        let files = self.files();
+        self.swap_listed(LIST, &files)
     }
 
     /// Puts every file in place and writes a list anew. What stood in that list and does no longer is removed.
-    pub(super) fn swap_listed(
-        self,
-        list: &str,
-        paths: &BTreeSet<String>,
-    ) -> Result<Written, WriteError> {
+    pub(super) fn swap_listed(self, list: &str, files: &List) -> Result<Written, WriteError> {
         let mut counts = self.put.lock().unwrap_or_else(PoisonError::into_inner).counts;
-        let text = list_text(paths);
+        let text = list_text(files);
         let is_listed = std::fs::read_to_string(self.out.join(list)).is_ok_and(|old| old == text);
         if is_listed && counts.new + counts.changed == 0 {
             return Ok(counts);
@@ -141,8 +156,8 @@ impl Stage {
     }
 
     /// The files that were put on the stage.
-    pub(super) fn paths(&self) -> BTreeSet<String> {
-        self.put.lock().unwrap_or_else(PoisonError::into_inner).paths.clone()
+    pub(super) fn files(&self) -> List {
+        self.put.lock().unwrap_or_else(PoisonError::into_inner).files.clone()
     }
 }
 
@@ -182,7 +197,7 @@ fn finish(out: &Path) -> Result<usize, WriteError> {
             continue;
         }
         let now = read_list(&swap.join(LISTS), list);
-        for stale in read_list(out, list).difference(&now) {
+        for stale in read_list(out, list).keys().filter(|path| !now.contains_key(*path)) {
             let place = out.join(stale);
             if std::fs::remove_file(&place).is_ok() {
                 removed += 1;

@@ -217,3 +217,44 @@ fn one_sentence(said: &str, part: &str) {
     assert_eq!(last.len(), 1, "{said}");
     assert!(last[0].contains(part) && !said.contains("panicked"), "{said}");
 }
+
+#[test]
+fn what_is_costly_to_make_is_kept_only_while_it_stands_as_it_was_made_from_the_same() {
+    use wardsheet::render::File;
+    use wardsheet::write::Stage;
+
+    let site = Site::empty("costly");
+    let out = site.out();
+    let path = "public/animals/juniper/photo.jpg".to_owned();
+    let paths = [path.clone()];
+    let print = File { made_from: Some(7), ..File::new(path.as_str(), b"a print".to_vec()) };
+    let stage = Stage::open(&out).expect("a folder");
+    assert!(!stage.keep(&paths, 7), "there is none yet");
+    stage.put(&print).expect("room");
+    assert_eq!(stage.swap().expect("room").new, 1);
+
+    let kept = |made_from: u64| {
+        let stage = Stage::open(&out).expect("a folder");
+        let kept = stage.keep(&paths, made_from);
+        let other = File::new("public/index.html", b"a page".to_vec());
+        stage.put(&other).expect("room");
+        if !kept {
+            stage.put(&print).expect("room");
+        }
+        let written = stage.swap().expect("room");
+        assert_eq!(written.removed, 0, "what was kept is still the tool's own");
+        assert_eq!(tree(&out)[&path], b"a print");
+        kept
+    };
+    assert!(kept(7) && kept(7), "it stands, and is known after a compile that kept it");
+    assert!(!kept(8), "it was made from something else");
+    std::fs::write(out.join(&path), b"a ruin").expect("room");
+    assert!(!kept(7), "it has other bytes");
+    std::fs::remove_file(out.join(&path)).expect("it is there");
+    assert!(!kept(7), "it has gone");
+    assert!(kept(7));
+    // A folder that an earlier version has written says nothing of what its files were made from.
+    std::fs::write(out.join(".wardsheet-files"), format!("{path}\npublic/index.html\n"))
+        .expect("room");
+    assert!(!kept(7) && kept(7));
+}

@@ -4,7 +4,7 @@ use std::io::Cursor;
 
 use image::{ImageFormat, Rgb, RgbImage};
 
-use crate::site::{Site, Tree, ends_with, said, same, succeeds, tree};
+use crate::site::{Site, TODAY, Tree, ends_with, said, same, succeeds, tree};
 
 /// Where the test's photo was taken, as EXIF writes it: degrees, minutes and hundredths of seconds, each over its divisor.
 /// 54° 31' 12.34" north, 3° 6' 7.89" west: a lake without a house.
@@ -121,6 +121,66 @@ fn where_when_and_with_what_a_photo_was_taken_is_in_no_byte_that_is_written() {
             "{path} tells the photo's name"
         );
     }
+}
+
+#[test]
+fn a_print_that_was_spoilt_or_removed_is_made_again_and_another_photo_gives_other_prints() {
+    let photo = picture(900, 600, ImageFormat::Jpeg);
+    let site = with_photo("photo-again", "juniper.jpg", &photo, true);
+    site.compile();
+    let first = tree(&site.out());
+    let path = prints(&first, "public/animals/juniper/")[1].0.to_owned();
+    site.compile();
+    same(&tree(&site.out()), &first);
+    let place = site.out().join(&path);
+    std::fs::write(&place, b"no picture").expect("a file");
+    site.compile();
+    same(&tree(&site.out()), &first);
+    std::fs::remove_file(&place).expect("it is there");
+    site.compile();
+    same(&tree(&site.out()), &first);
+    site.put("photos/juniper.jpg", picture(900, 600, ImageFormat::Png));
+    site.compile();
+    let second = tree(&site.out());
+    assert_eq!(first.keys().collect::<Vec<_>>(), second.keys().collect::<Vec<_>>());
+    assert_ne!(first[&path], second[&path]);
+}
+
+#[test]
+fn prints_that_stand_as_they_were_made_are_not_made_again() {
+    use std::sync::Mutex;
+    use wardsheet::compile::{Pages, check};
+    use wardsheet::render::Look;
+    use wardsheet::source::Folder;
+
+    let photo = picture(900, 600, ImageFormat::Jpeg);
+    let site = with_photo("photo-stands", "juniper.jpg", &photo, true);
+    let out = site.out();
+    let at = out.parent().expect("the folder of the site");
+    let folder = Folder::find(Some(at), at).expect("a site");
+    let (sources, read) = folder.read(&["builtin".to_owned()]).expect("its library is built in");
+    let checked = check(&sources, read, TODAY.parse().expect("a day"));
+    let look = Look::new(&sources).expect("the built-in templates");
+    let pages = Pages::new(&sources, &checked, &look);
+    let handed_on = |stand: bool| {
+        let (asked, taken) = (Mutex::new(0), Mutex::new(0));
+        let set = pages.each_but(
+            |_| true,
+            |files, _| {
+                *asked.lock().expect("whole") += files.len();
+                stand
+            },
+            |file| {
+                *taken.lock().expect("whole") += usize::from(file.path.ends_with(".jpg"));
+                Ok::<(), ()>(())
+            },
+        );
+        assert!(set.is_ok());
+        (asked.into_inner().expect("whole"), taken.into_inner().expect("whole"))
+    };
+    let (asked, taken) = handed_on(false);
+    assert!(asked >= 6 && taken == asked, "{asked} asked for, {taken} made");
+    assert_eq!(handed_on(true), (asked, 0));
 }
 
 #[test]
