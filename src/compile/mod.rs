@@ -14,7 +14,7 @@ use std::collections::BTreeSet;
 use jiff::civil::Date;
 
 use crate::figures::{Figures, figures};
-use crate::finding::Finding;
+use crate::finding::{FileId, Finding};
 use crate::model::Model;
 use crate::parse::parse;
 use crate::proof::{Evidence, proof, with_site_severities};
@@ -46,25 +46,26 @@ pub fn check(sources: &Sources, read: Vec<Finding>, as_of: Date) -> Checked {
     let (model, mut parsed) = parse(sources);
     let figures = figures(&model, as_of);
     // What was not read at all stands there as a file of nothing, and that would be said of it too.
-    let not_read: BTreeSet<_> =
-        read.iter().filter_map(|finding| finding.place).map(|place| place.file).collect();
-    parsed.retain(|finding| {
-        finding.code.name != FILE_EMPTY.name
-            || finding.place.is_none_or(|place| !not_read.contains(&place.file))
-    });
+    let not_read = files_of(&read);
+    parsed.retain(|finding| finding.code.name != FILE_EMPTY.name || !stands_in(finding, &not_read));
     let mut found = read;
     found.extend(parsed);
-    let faulty: BTreeSet<_> =
-        found.iter().filter_map(|finding| finding.place).map(|place| place.file).collect();
+    let faulty = files_of(&found);
     let mut proved = proof(&Evidence { sources, model: &model, figures: &figures });
     // A figure that could not be read has been reported; that it is missing too would be said twice.
-    proved.retain(|finding| {
-        !(reports_absence(finding)
-            && finding.place.is_some_and(|place| faulty.contains(&place.file)))
-    });
+    proved.retain(|finding| !(reports_absence(finding) && stands_in(finding, &faulty)));
     found.extend(proved);
     let findings = with_site_severities(&model, shortened(found));
     Checked { model, figures, findings }
+}
+
+/// The files that findings stand in.
+fn files_of(found: &[Finding]) -> BTreeSet<FileId> {
+    found.iter().filter_map(|finding| finding.place).map(|place| place.file).collect()
+}
+
+fn stands_in(finding: &Finding, files: &BTreeSet<FileId>) -> bool {
+    finding.place.is_some_and(|place| files.contains(&place.file))
 }
 
 /// Tells whether a finding says that something is not there.

@@ -115,7 +115,7 @@ impl<'a> Pages<'a> {
         stand: impl Fn(&[String], u64) -> bool + Sync,
         take: impl Fn(File) -> Result<(), E> + Sync,
     ) -> Result<(), Halt<E>> {
-        self.beside_but(&wants, &stand, &take)?;
+        self.beside(&wants, &stand, &take)?;
         let plan = self.plan().into_iter().filter(|wanted| wants(&wanted.path()));
         let plan: Vec<Wanted> = plan.collect();
         let broken = Mutex::new(Vec::new());
@@ -144,14 +144,6 @@ impl<'a> Pages<'a> {
     /// # Errors
     /// The findings that photos have caused, or what `take` returned first.
     pub fn beside<E: Send>(
-        &self,
-        wants: &(impl Fn(&str) -> bool + Sync),
-        take: &(impl Fn(File) -> Result<(), E> + Sync + ?Sized),
-    ) -> Result<(), Halt<E>> {
-        self.beside_but(wants, &none_stands, take)
-    }
-
-    fn beside_but<E: Send>(
         &self,
         wants: &(impl Fn(&str) -> bool + Sync),
         stand: &Standing<'_>,

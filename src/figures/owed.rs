@@ -78,14 +78,15 @@ pub fn chapters(item: Item) -> &'static [&'static str] {
 /// An item that is told of one animal stands on its handover sheet: see [`of_animal`]. A wording that the law sets is lacking until
 /// the site has taken it from the law.
 ///
-/// `words` tells whether the words of the species say anything under a heading, by its English name.
+/// `said` are the headings, by their English names, under which the words of the species say anything.
 pub fn of_species(
     item: Item,
     law: &Jurisdiction,
     species: &Species,
     of: &SpeciesFigures,
-    words: impl Fn(&str) -> bool,
+    said: &[&str],
 ) -> Vec<&'static str> {
+    let words = |heading: &str| said.contains(&heading);
     let fittings = &species.fittings;
     let room = [&fittings.climbing, &fittings.digging, &fittings.bathing];
     let room = room.iter().any(|place| place.is_some());

@@ -10,6 +10,7 @@ use crate::quantity::{
 };
 
 use super::cited::{Cited, Named};
+use super::site::Site;
 use super::word::{Active, Caution, Cites, Company, Diet, Habit, Kind, Measure, Sex, Urgency};
 
 /// A cited range of a quantity: the commonest thing in a species file.
@@ -318,6 +319,11 @@ impl Species {
     pub fn all_words(&self) -> impl Iterator<Item = &Words> {
         let further = self.translations.values().map(|one| &one.words);
         self.words.iter().chain(further)
+    }
+
+    /// The language that it is written in: its own, or that of the site.
+    pub fn language_in<'a>(&'a self, site: &'a Site) -> &'a str {
+        self.language.as_deref().unwrap_or(&site.language)
     }
 }
 

@@ -159,14 +159,7 @@ impl<'a> Rows<'a> {
     pub(super) fn open(map: &Map, text: &'a str) -> Rows<'a> {
         let text = text.strip_prefix('\u{feff}').unwrap_or(text);
         let above = u64::from(map.heading.saturating_sub(1));
-        let mut start = 0;
-        for _ in 0..above {
-            let Some(end) = text[start..].find('\n') else {
-                start = text.len();
-                break;
-            };
-            start += end + 1;
-        }
+        let start = start_of_line(text, above + 1);
         let first = text[start..].lines().next().unwrap_or_default();
         let separator = map.separator.unwrap_or_else(|| {
             let count = |sign: &char| first.matches(*sign).count();
@@ -254,10 +247,14 @@ pub(super) fn number(map: &Map, cell: &str) -> Option<f64> {
 
 /// The place of a line of a table, for a finding.
 pub(super) fn place_of_line(file: FileId, text: &str, line: u64) -> Place {
-    let mut start = 0;
-    for _ in 1..line {
-        start += text[start..].find('\n').map_or(text.len() - start, |end| end + 1);
-    }
+    let start = start_of_line(text, line);
     let length = text[start..].lines().next().unwrap_or_default().len();
     Place::new(file, start..start + length)
+}
+
+/// Where a line begins, counted from 1: the end of the text where it has fewer.
+fn start_of_line(text: &str, line: u64) -> usize {
+    let Some(ends_before) = line.checked_sub(2) else { return 0 };
+    let nth = usize::try_from(ends_before).unwrap_or(usize::MAX);
+    text.match_indices('\n').nth(nth).map_or(text.len(), |(at, _)| at + 1)
 }

@@ -218,7 +218,7 @@ fn beside(pages: &Pages<'_>, path: &str) -> Option<Vec<u8>> {
         Ok::<(), Infallible>(())
     };
     // A photo that breaks off is among the findings; here it is only not there.
-    let _ = pages.beside(&wants, &take);
+    let _ = pages.beside(&wants, &|_, _| false, &take);
     found.into_inner().unwrap_or_else(PoisonError::into_inner)
 }
 

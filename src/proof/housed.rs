@@ -24,7 +24,6 @@ pub(super) struct Housed<'a> {
 /// What one probe reads, the log's latest line before the typical reading, each with its place.
 pub(super) struct Reading<'a> {
     pub(super) probe: &'a Probe,
-    pub(super) zone: Option<Zone>,
     pub(super) day: Option<(Temperature, Place)>,
     pub(super) night: Option<(Temperature, Place)>,
     pub(super) humidity: Option<(Humidity, Place)>,
@@ -66,7 +65,6 @@ impl<'a> Housed<'a> {
                 let logged_humidity = logged.and_then(|(place, _, humid)| Some((humid?, place)));
                 Reading {
                     probe,
-                    zone: probe.zone,
                     day: logged_day.or(probe.day),
                     night: probe.night,
                     humidity: logged_humidity.or(probe.humidity),
@@ -77,7 +75,10 @@ impl<'a> Housed<'a> {
 
     /// What the probe of a zone reads by day, the first of them where there are several.
     pub(super) fn by_day(&self, zone: Zone) -> Option<(Temperature, Place)> {
-        self.readings().into_iter().filter(|read| read.zone == Some(zone)).find_map(|read| read.day)
+        self.readings()
+            .into_iter()
+            .filter(|read| read.probe.zone == Some(zone))
+            .find_map(|read| read.day)
     }
 
     /// Whether a temperature is one at which this species winters.

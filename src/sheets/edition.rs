@@ -97,7 +97,7 @@ impl<'a> Edition<'a> {
     where
         'a: 's,
     {
-        let theirs = species.language.as_deref().unwrap_or(&self.model.site.language);
+        let theirs = species.language_in(&self.model.site);
         (!is_same(theirs, self.language())).then_some(theirs)
     }
 

@@ -1,8 +1,9 @@
 //! Lists taken from a table, none of them longer than anything it could stand for.
 
+use toml::Spanned;
 use toml::de::DeValue;
 
-use crate::finding::{Finding, Place};
+use crate::finding::Finding;
 use crate::model::Named;
 
 use super::Table;
@@ -19,20 +20,14 @@ impl<'t, 'i> Table<'t, 'i> {
 
     /// Takes a text or a list of so many texts.
     pub(crate) fn list_at_most(&self, most: usize, key: &str) -> Vec<Named> {
-        let Some(value) = self.value(key) else { return Vec::new() };
-        let DeValue::Array(items) = value.get_ref() else {
-            return self.named(key).into_iter().collect();
-        };
-        let mut names = Vec::new();
-        for item in items {
-            match item.get_ref() {
+        let items =
+            self.items(most, key, "a list of texts in quotes", |item| match item.get_ref() {
                 DeValue::String(text) => {
-                    names.push(Named { name: text.trim().to_owned(), place: self.at(item.span()) })
+                    Some(Named { name: text.trim().to_owned(), place: self.at(item.span()) })
                 }
-                _ => self.wrong_kind(key, item, "a list of texts in quotes"),
-            }
-        }
-        self.cut(key, most, names, self.at(value.span()))
+                _ => None,
+            });
+        items.unwrap_or_else(|| self.named(key).into_iter().collect())
     }
 
     /// Takes a list of tables; a single table counts as a list of one.
@@ -42,30 +37,38 @@ impl<'t, 'i> Table<'t, 'i> {
 
     /// Takes a list of so many tables.
     pub(crate) fn tables_at_most(&self, most: usize, key: &str) -> Vec<Table<'t, 'i>> {
-        let Some(value) = self.value(key) else { return Vec::new() };
-        let DeValue::Array(items) = value.get_ref() else {
-            return self.table(key).into_iter().collect();
-        };
-        let mut tables = Vec::new();
-        for item in items {
-            match item.get_ref() {
-                DeValue::Table(fields) => tables.push(self.inner(fields, item, key)),
-                _ => self.wrong_kind(key, item, "a list of tables"),
-            }
-        }
-        self.cut(key, most, tables, self.at(value.span()))
+        let items = self.items(most, key, "a list of tables", |item| match item.get_ref() {
+            DeValue::Table(fields) => Some(self.inner(fields, item, key)),
+            _ => None,
+        });
+        items.unwrap_or_else(|| self.table(key).into_iter().collect())
     }
 
-    /// Cuts off what stands behind the last item of a list that is read, and reports it.
-    fn cut<T>(&self, key: &str, most: usize, mut list: Vec<T>, place: Place) -> Vec<T> {
-        if list.len() > most {
-            let message =
-                format!("`{}` lists {}; {most} are read", self.full_name(key), list.len());
-            self.report(
-                Finding::new(&codes::LIST_TOO_LONG, place, message).help("leave out the rest"),
-            );
-            list.truncate(most);
+    /// Takes the items of a list, up to the last that is read; those of the wrong kind and a list that is longer are reported.
+    /// None where the field holds something else than a list.
+    fn items<T>(
+        &self,
+        most: usize,
+        key: &str,
+        wanted: &str,
+        take: impl Fn(&'t Spanned<DeValue<'i>>) -> Option<T>,
+    ) -> Option<Vec<T>> {
+        let value = self.value(key)?;
+        let DeValue::Array(items) = value.get_ref() else { return None };
+        let mut taken = Vec::new();
+        for item in items {
+            match take(item) {
+                Some(one) => taken.push(one),
+                None => self.wrong_kind(key, item, wanted),
+            }
         }
-        list
+        if taken.len() > most {
+            let message =
+                format!("`{}` lists {}; {most} are read", self.full_name(key), taken.len());
+            let finding = Finding::new(&codes::LIST_TOO_LONG, self.at(value.span()), message);
+            self.report(finding.help("leave out the rest"));
+            taken.truncate(most);
+        }
+        Some(taken)
     }
 }

@@ -22,7 +22,7 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     for housed in evidence.housed() {
         let readings = housed.readings();
         let of = |zone| {
-            readings.iter().filter(|read| read.zone == Some(zone)).find_map(|read| {
+            readings.iter().filter(|read| read.probe.zone == Some(zone)).find_map(|read| {
                 let ((day, place), (at, _)) = (read.day?, read.probe.at?);
                 Some((day, place, at))
             })

@@ -19,7 +19,7 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     for housed in evidence.housed() {
         let Some(ceiling) = &housed.species.humidity.ceiling else { continue };
         let readings = housed.readings();
-        let mut damp = readings.iter().filter_map(|read| Some((read.humidity?, read.zone)));
+        let mut damp = readings.iter().filter_map(|read| Some((read.humidity?, read.probe.zone)));
         let Some(((_, place), _)) = damp.clone().next() else { continue };
         if damp.any(|(_, zone)| !matches!(zone, Some(Zone::Warm | Zone::Basking))) {
             continue;

@@ -1,10 +1,11 @@
 //! A care sheet without something that the law of a jurisdiction asks for.
 
+use crate::figures::SpeciesFigures;
 use crate::figures::owed::{InForce, in_force, of_species};
 use crate::finding::{Code, Finding, Severity, Subject};
 use crate::model::Species;
 use crate::model::law::Item;
-use crate::proof::words::headings::says_under;
+use crate::proof::words::headings::said_under;
 use crate::proof::{Evidence, Rule};
 
 use super::article;
@@ -24,10 +25,12 @@ pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 const ONE_BY_ONE: usize = 3;
 
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
-    for law in in_force(evidence.model) {
+    let laws = in_force(evidence.model);
+    let sheets = if laws.is_empty() { Vec::new() } else { told(evidence) };
+    for law in laws {
         // A wording that the law sets is one matter for the whole site, and a rule of its own.
         for (item, ask) in law.law.items.iter().filter(|(item, _)| **item != Item::NoRelease) {
-            let lacking = lacking(evidence, law, *item);
+            let lacking = lacking(&sheets, law, *item);
             let asks = format!("which {} asks for ({})", law.law.name, article(&ask.ground));
             let Some((_, fields)) = lacking.first() else { continue };
             let help = format!("give it: {}; local law decides", fields.join(", "));
@@ -62,19 +65,34 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
     }
 }
 
+/// A species as its care sheet tells of it.
+struct Told<'a> {
+    species: &'a Species,
+    figures: &'a SpeciesFigures,
+    /// The headings under which its words say anything.
+    said: Vec<&'static str>,
+}
+
+/// Every species that has figures.
+fn told<'a>(evidence: &Evidence<'a>) -> Vec<Told<'a>> {
+    let told = evidence.model.species.iter().filter_map(|(key, species)| {
+        let figures = evidence.figures.species.get(key)?;
+        let language = species.language_in(&evidence.model.site);
+        let words = species.words.as_ref();
+        let said = words.map(|words| said_under(&words.text, language)).unwrap_or_default();
+        Some(Told { species, figures, said })
+    });
+    told.collect()
+}
+
 /// The species whose care sheet lacks an item, each with what would answer it.
 fn lacking<'a>(
-    evidence: &Evidence<'a>,
+    sheets: &[Told<'a>],
     law: InForce<'_>,
     item: Item,
 ) -> Vec<(&'a Species, Vec<&'static str>)> {
-    let species = evidence.model.species.iter().filter_map(|(key, species)| {
-        let of = evidence.figures.species.get(key)?;
-        let language = species.language.as_ref().unwrap_or(&evidence.model.site.language);
-        let words = |heading: &str| {
-            species.words.as_ref().is_some_and(|words| says_under(&words.text, language, heading))
-        };
-        Some((species, of_species(item, law.law, species, of, words)))
+    let lacking = sheets.iter().map(|told| {
+        (told.species, of_species(item, law.law, told.species, told.figures, &told.said))
     });
-    species.filter(|(_, fields)| !fields.is_empty()).collect()
+    lacking.filter(|(_, fields)| !fields.is_empty()).collect()
 }

@@ -36,8 +36,7 @@ fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
             let help = "write what the reader needs, or that there is nothing to say and why";
             found.push(Finding::new(&CODE, place, message).help(help));
         }
-        let site = &evidence.model.site.language;
-        let owed = owed_in(species.language.as_ref().unwrap_or(site));
+        let owed = owed_in(species.language_in(&evidence.model.site));
         let is_given = |ways: &[String; 2]| {
             given
                 .iter()

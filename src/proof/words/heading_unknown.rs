@@ -18,11 +18,11 @@ static CODE: Code = Code {
 pub(in crate::proof) static RULE: Rule = Rule { code: &CODE, find };
 
 fn find(evidence: &Evidence<'_>, found: &mut Vec<Finding>) {
-    let site = &evidence.model.site.language;
+    let site = &evidence.model.site;
     for species in evidence.model.species.values() {
-        let own =
-            species.words.iter().map(|words| (species.language.as_ref().unwrap_or(site), words));
-        let further = species.translations.iter().map(|(language, one)| (language, &one.words));
+        let own = species.words.iter().map(|words| (species.language_in(site), words));
+        let further =
+            species.translations.iter().map(|(language, one)| (language.as_str(), &one.words));
         for (language, words) in own.chain(further) {
             check(words, &owed_in(language), found);
         }

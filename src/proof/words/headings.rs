@@ -14,19 +14,22 @@ pub(super) fn owed_in(language: &str) -> Vec<[String; 2]> {
     CHAPTERS.map(both).to_vec()
 }
 
-/// Whether words in a language say anything under one of the headings owed, by its English name.
-pub(in crate::proof) fn says_under(text: &str, language: &str, heading: &str) -> bool {
+/// The headings owed, by their English names, under which words in a language say anything. As on the page, capitals count for
+/// nothing.
+pub(in crate::proof) fn said_under(text: &str, language: &str) -> Vec<&'static str> {
     let owed = owed_in(language);
-    let Some(ways) = owed.iter().find(|[english, _]| english == heading) else { return false };
+    let mut said = Vec::new();
     let mut sections = headings(text).into_iter().filter(|heading| heading.level <= 2).peekable();
     while let Some(section) = sections.next() {
         let end = sections.peek().map_or(text.len(), |next| next.span.start);
         let under = text.get(section.span.end..end).unwrap_or_default();
-        if ways.iter().any(|way| way == section.title) && !under.trim().is_empty() {
-            return true;
+        let title = section.title.to_lowercase();
+        let is_its = |ways: &[String; 2]| ways.iter().any(|way| way.to_lowercase() == title);
+        if let Some(place) = owed.iter().position(is_its).filter(|_| !under.trim().is_empty()) {
+            said.push(CHAPTERS[place].1);
         }
     }
-    false
+    said
 }
 
 /// A heading of any level.
@@ -73,13 +76,12 @@ mod tests {
     fn a_section_says_something_in_either_language() {
         let text =
             "## Wärme und Licht\n\nWarm.\n\n## Cleaning\n\n## Gesundheit\n\n### Zecken\n\nKeine.\n";
-        assert!(says_under(text, "de", "Heat and light"));
-        assert!(!says_under(text, "en", "Heat and light"));
-        assert!(!says_under(text, "de", "Cleaning"), "it stands empty");
-        assert!(
-            says_under(text, "de", "Health"),
-            "what stands under a further heading belongs to it"
-        );
-        assert!(!says_under(text, "de", "Feeding"), "it is not there");
+        let said = |heading| said_under(text, "de").contains(&heading);
+        assert!(said("Heat and light"));
+        assert!(!said_under(text, "en").contains(&"Heat and light"));
+        assert!(!said("Cleaning"), "it stands empty");
+        assert!(said("Health"), "what stands under a further heading belongs to it");
+        assert!(!said("Feeding"), "it is not there");
+        assert_eq!(said_under("## cleaning\n\nDaily.\n", "en"), ["Cleaning"]);
     }
 }
